@@ -1,0 +1,91 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "model/shape.h"
+
+namespace sinewright::model {
+
+/// Mass properties in the body frame.
+struct MassProperties {
+  double mass = 0;                        ///< [kg]
+  Vector3d center = Vector3d::Zero();     ///< centre of mass [m]
+  Matrix3d inertia = Matrix3d::Zero();    ///< about the centre of mass, body axes [kg m²]
+};
+
+/// A primitive filled with one density, adding to the mass of its body.
+struct Solid {
+  Shape shape;
+  double density = 0;  ///< [kg/m³]
+};
+
+/// Coefficients of a dry sliding pair; static >= kinetic.
+struct DryFriction {
+  double static_coefficient = 0;   ///< [–]
+  double kinetic_coefficient = 0;  ///< [–]
+};
+
+/// A metal pin pressed into the outer lugs and running free in the inner one.
+struct Pin {
+  double diameter = 0;        ///< [m]
+  DryFriction friction;       ///< of pin against the inner lug's bore
+  double bearing_span = 0;    ///< distance of the two ends of the bore, over which a tilting moment is carried [m];
+                              ///< 0: tilting moments add nothing to the friction
+  double radial_clearance = 0;  ///< data for the play estimate [m], on the diameter
+};
+
+enum class WasherLaw { uniform_pressure, uniform_wear };
+
+/// Two equal washers, one on either side of the inner lug.
+struct Washers {
+  double inner_diameter = 0;  ///< [m]
+  double outer_diameter = 0;  ///< [m]
+  DryFriction friction;
+  double preload = 0;         ///< axial force that presses each washer when nothing pulls sideways [N]
+  double axial_clearance = 0; ///< data for the play estimate [m]
+  WasherLaw law = WasherLaw::uniform_wear;
+};
+
+/// A one-sided elastic stop at either end of the joint's range.
+struct EndStops {
+  double lower = 0;      ///< [rad]
+  double upper = 0;      ///< [rad]
+  double stiffness = 0;  ///< [N m/rad]
+  double damping = 0;    ///< torque = stiffness·depth·(1 + damping·rate), never pulling [s/rad]
+};
+
+/// How a body hangs on its parent. The child's frame origin lies on the pin. Flexion is positive and turns the child by
+/// −q (right-hand rule) about the pin axis, so that with the pin along z the tip of a finger along x moves toward −y.
+struct Hinge {
+  std::string name;
+  int parent = -1;                         ///< index into Model::bodies
+  Vector3d at = Vector3d::Zero();          ///< pin centre in the parent's frame [m]
+  Vector3d pin_axis = Vector3d::UnitZ();   ///< unit vector in the parent's frame
+  Matrix3d seat = Matrix3d::Identity();    ///< child's axes in the parent's frame at q = 0, as columns
+  std::optional<Pin> pin;
+  std::optional<Washers> washers;
+  std::optional<EndStops> stops;
+  double viscous = 0;                      ///< [N m s/rad]
+  double spring_stiffness = 0;             ///< a torsion spring at the joint [N m/rad]
+  double spring_rest = 0;                  ///< angle at which that spring is relaxed [rad]
+};
+
+/// A body that does not move in the world.
+struct Fixed {
+  Vector3d at = Vector3d::Zero();          ///< origin of the body frame in the world [m]
+  Matrix3d rotation = Matrix3d::Identity();
+};
+
+/// A palm, knuckle or phalanx. Exactly one of `hinge` and `fixed` is set.
+struct Body {
+  std::string name;
+  std::optional<Hinge> hinge;
+  std::optional<Fixed> fixed;
+  std::optional<MassProperties> mass;  ///< given by numbers; a hinged body has this, or solids, or both (they add up)
+  std::vector<Solid> solids;
+  std::vector<ContactShape> shapes;    ///< what can touch objects
+};
+
+}  // namespace sinewright::model

@@ -1,0 +1,28 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "model/body.h"
+#include "model/cord.h"
+#include "model/drive.h"
+#include "model/material.h"
+
+namespace sinewright::model {
+
+/// A finger or hand: what it is made of, without time. Parts refer to each other by index; a parent stands before its
+/// children in `bodies`.
+struct Model {
+  std::string name;
+  std::string about;
+  std::vector<Material> materials;
+  std::vector<Surface> surfaces;
+  std::vector<SurfacePair> pairs;
+  std::vector<Line> lines;
+  std::vector<Supply> supplies;
+  std::vector<Body> bodies;
+  std::vector<Drive> drives;
+  std::vector<Cord> cords;
+};
+
+}  // namespace sinewright::model
