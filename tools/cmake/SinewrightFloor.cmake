@@ -34,4 +34,8 @@ function(sinewright_floor name)
   endforeach()
   target_link_libraries(sinewright_${name} ${scope} ${FLOOR_PUBLIC})
   set_property(GLOBAL APPEND PROPERTY SINEWRIGHT_FLOORS sinewright_${name})
+  # Installed headers keep their floor as folder: #include <model/model.h> with include/sinewright on the path.
+  install(TARGETS sinewright_${name} EXPORT sinewrightTargets COMPONENT engine
+    ARCHIVE DESTINATION ${CMAKE_INSTALL_LIBDIR} COMPONENT engine
+    FILE_SET HEADERS DESTINATION ${CMAKE_INSTALL_INCLUDEDIR}/sinewright COMPONENT engine)
 endfunction()
