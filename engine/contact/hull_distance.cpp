@@ -1,0 +1,183 @@
+#include "contact/hull_distance.h"
+
+#include <BulletCollision/CollisionShapes/btBoxShape.h>
+#include <BulletCollision/CollisionShapes/btConvexHullShape.h>
+#include <BulletCollision/CollisionShapes/btCylinderShape.h>
+#include <BulletCollision/NarrowPhaseCollision/btDiscreteCollisionDetectorInterface.h>
+#include <BulletCollision/NarrowPhaseCollision/btGjkEpaPenetrationDepthSolver.h>
+#include <BulletCollision/NarrowPhaseCollision/btGjkPairDetector.h>
+#include <BulletCollision/NarrowPhaseCollision/btVoronoiSimplexSolver.h>
+
+#include <cmath>
+#include <limits>
+#include <type_traits>
+#include <variant>
+
+namespace sinewright::contact {
+
+// Debian ships Bullet in both precisions; the float one would link in places and misread memory.
+static_assert(sizeof(btScalar) == 8, "contact needs the float64 build of Bullet");
+
+namespace {
+
+constexpr double kMillimetre = 1000;  // [mm/m]
+
+// A shape as Bullet sees it: a convex core with zero margin, seated in the body, and a radius round the core.
+struct Core {
+  std::unique_ptr<btConvexShape> convex;
+  Isometry3d seat = Isometry3d::Identity();  // of the core in the body frame [m]
+  double radius = 0;                         // [m]
+};
+
+btVector3 to_bullet(const Vector3d& p) {
+  return {kMillimetre * p.x(), kMillimetre * p.y(), kMillimetre * p.z()};
+}
+
+Vector3d direction_from_bullet(const btVector3& v) { return {v.x(), v.y(), v.z()}; }
+
+btTransform to_bullet(const Isometry3d& X) {
+  const auto R = X.linear();
+  return btTransform(btMatrix3x3(R(0, 0), R(0, 1), R(0, 2), R(1, 0), R(1, 1), R(1, 2), R(2, 0), R(2, 1), R(2, 2)),
+                     to_bullet(Vector3d(X.translation())));
+}
+
+Core core_of(const model::Shape& shape) {
+  return std::visit(
+      [](const auto& s) {
+        using S = std::decay_t<decltype(s)>;
+        Core core;
+        if constexpr (std::is_same_v<S, model::Sphere>) {
+          auto hull = std::make_unique<btConvexHullShape>();
+          hull->addPoint(btVector3(0, 0, 0));
+          core.convex = std::move(hull);
+          core.seat.translation() = s.center;
+          core.radius = s.radius;
+        } else if constexpr (std::is_same_v<S, model::Capsule>) {
+          const Vector3d half = (s.to - s.from) / 2;
+          auto hull = std::make_unique<btConvexHullShape>();
+          hull->addPoint(to_bullet(half), false);
+          hull->addPoint(to_bullet(Vector3d(-half)), true);
+          core.convex = std::move(hull);
+          core.seat.translation() = (s.from + s.to) / 2;
+          core.radius = s.radius;
+        } else if constexpr (std::is_same_v<S, model::Cylinder>) {
+          core.convex = std::make_unique<btCylinderShapeZ>(to_bullet(Vector3d(s.radius, s.radius, s.length / 2)));
+          core.seat.linear() = Eigen::Quaterniond::FromTwoVectors(Vector3d::UnitZ(), s.axis).toRotationMatrix();
+          core.seat.translation() = s.center;
+        } else if constexpr (std::is_same_v<S, model::Box>) {
+          core.convex = std::make_unique<btBoxShape>(to_bullet(Vector3d(s.size / 2)));
+          core.seat.linear() = s.rotation;
+          core.seat.translation() = s.center;
+        } else {
+          // Bullet resolves directions best when the origin lies inside the shape.
+          Vector3d middle = Vector3d::Zero();
+          for (const Vector3d& p : s.points) middle += p / static_cast<double>(s.points.size());
+          auto hull = std::make_unique<btConvexHullShape>();
+          for (const Vector3d& p : s.points) hull->addPoint(to_bullet(Vector3d(p - middle)), false);
+          hull->recalcLocalAabb();
+          core.convex = std::move(hull);
+          core.seat.translation() = middle;
+        }
+        // Bullet's default margin is 0.04 length units, or a share of the size; either would falsify distances.
+        core.convex->setMargin(0);
+        return core;
+      },
+      shape);
+}
+
+struct Answer final : btDiscreteCollisionDetectorInterface::Result {
+  void setShapeIdentifiersA(int, int) override {}
+  void setShapeIdentifiersB(int, int) override {}
+  void addContactPoint(const btVector3& normal_from_b, const btVector3& point_on_b, btScalar distance) override {
+    found = true;
+    normal = normal_from_b;
+    on_b = point_on_b;
+    gap = distance;
+  }
+  bool found = false;
+  btVector3 normal{0, 0, 0};
+  btVector3 on_b{0, 0, 0};
+  btScalar gap = 0;
+};
+
+// How far the cores are apart along one direction; never more than their true gap, which is the largest over all
+// directions.
+struct Separation {
+  btVector3 normal{1, 0, 0};  // unit, from B to A
+  btVector3 on_b{0, 0, 0};
+  btScalar gap = -std::numeric_limits<btScalar>::infinity();
+};
+
+// GJK gives up when the cores touch to within its tolerance, where a distance has no direction, and then reports nothing.
+// The answer is a contact all the same: take the best of the axes of both shapes and the line through their centres.
+Separation best_of_fixed_directions(const Core& a, const btTransform& X_a, const Core& b, const btTransform& X_b) {
+  Separation best;
+  const auto consider = [&](const btVector3& n) {
+    const btVector3 lowest_of_a = X_a(a.convex->localGetSupportingVertexWithoutMargin(-n * X_a.getBasis()));
+    const btVector3 highest_of_b = X_b(b.convex->localGetSupportingVertexWithoutMargin(n * X_b.getBasis()));
+    const btScalar gap = n.dot(lowest_of_a - highest_of_b);
+    if (gap > best.gap) best = {n, highest_of_b, gap};
+  };
+  for (int i = 0; i < 3; ++i) {
+    for (const btTransform* X : {&X_a, &X_b}) {
+      consider(X->getBasis().getColumn(i));
+      consider(-X->getBasis().getColumn(i));
+    }
+  }
+  const btVector3 line = X_a.getOrigin() - X_b.getOrigin();
+  if (line.length2() > 0) consider(line.normalized());
+  return best;
+}
+
+}  // namespace
+
+struct HullDistance::Bullet {
+  Core a, b;
+  mutable btVoronoiSimplexSolver simplex;
+  mutable btGjkEpaPenetrationDepthSolver epa;
+
+  Bullet(const model::Shape& shape_a, const model::Shape& shape_b) : a(core_of(shape_a)), b(core_of(shape_b)) {}
+};
+
+HullDistance::HullDistance(const model::Shape& a, const model::Shape& b) : bullet_(std::make_unique<Bullet>(a, b)) {}
+HullDistance::HullDistance(HullDistance&&) noexcept = default;
+HullDistance& HullDistance::operator=(HullDistance&&) noexcept = default;
+HullDistance::~HullDistance() = default;
+
+ClosestPoints HullDistance::closest(const Isometry3d& X_WA, const Isometry3d& X_WB) const {
+  const Core& a = bullet_->a;
+  const Core& b = bullet_->b;
+  // Poses relative to the middle between the cores: far from the world's origin nothing is lost to rounding.
+  Isometry3d X_WCa = X_WA * a.seat;
+  Isometry3d X_WCb = X_WB * b.seat;
+  const Vector3d middle = (X_WCa.translation() + X_WCb.translation()) / 2;
+  X_WCa.translation() -= middle;
+  X_WCb.translation() -= middle;
+
+  btGjkPairDetector detector(a.convex.get(), b.convex.get(), &bullet_->simplex, &bullet_->epa);
+  btGjkPairDetector::ClosestPointInput input;
+  input.m_transformA = to_bullet(X_WCa);
+  input.m_transformB = to_bullet(X_WCb);
+  Answer answer;
+  detector.getClosestPoints(input, answer, nullptr);
+
+  ClosestPoints points;
+  double core_gap = 0;
+  Vector3d on_core_b = Vector3d::Zero();
+  if (answer.found) {
+    points.normal = direction_from_bullet(answer.normal).normalized();
+    core_gap = answer.gap / kMillimetre;
+    on_core_b = direction_from_bullet(answer.on_b) / kMillimetre;
+  } else {
+    const Separation best = best_of_fixed_directions(a, input.m_transformA, b, input.m_transformB);
+    points.normal = direction_from_bullet(best.normal);
+    core_gap = best.gap / kMillimetre;
+    on_core_b = direction_from_bullet(best.on_b) / kMillimetre;
+  }
+  points.gap = core_gap - a.radius - b.radius;
+  points.on_b = middle + on_core_b + b.radius * points.normal;
+  points.on_a = points.on_b + points.gap * points.normal;
+  return points;
+}
+
+}  // namespace sinewright::contact
