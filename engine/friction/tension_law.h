@@ -38,6 +38,7 @@ class TensionFunction {
   /// The stretch at a tension. Taut cord is taken for granted: T <= 0 gives λ = 1 with the slope of the taut side.
   /// Exact for the linear law; a safeguarded Newton iteration to rounding for the others.
   [[nodiscard]] Inverse stretch_at(double tension) const noexcept;
+  [[nodiscard]] double stretch(double tension) const noexcept { return stretch_at(tension).stretch; }
 
   /// dT/dλ at λ = 1, taut side [N]: EA for the linear law.
   [[nodiscard]] double initial_slope() const noexcept { return initial_slope_; }
