@@ -1,8 +1,5 @@
 #include "contact/closest_points.h"
 
-#include <fmt/format.h>
-
-#include <Eigen/Eigenvalues>
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -10,6 +7,9 @@
 #include <type_traits>
 #include <utility>
 #include <variant>
+
+#include <Eigen/Eigenvalues>
+#include <fmt/format.h>
 
 #include "contact/hull_distance.h"
 #include "quantity/invalid_input.h"
@@ -25,17 +25,19 @@ using model::Hull;
 using model::Shape;
 using model::Sphere;
 
-// ---- what a pair needs of its shapes --------------------------------------------------------------------------------
+// ---- what a pair needs of its shapes
 
 void need_positive(double value, const char* what) {
   if (!(value > 0) || !std::isfinite(value)) {
-    throw InvalidInput(fmt::format("contact shape: {} = {} m is not allowed\n  needed: {} > 0 m and finite", what, value, what));
+    throw InvalidInput(fmt::format("contact shape: {} = {} m is not allowed\n  needed: {} > 0 m and finite",
+                                   what, value, what));
   }
 }
 
 void need_finite(const Vector3d& p, const char* what) {
   if (!p.allFinite()) {
-    throw InvalidInput(fmt::format("contact shape: {} = ({}, {}, {}) m is not finite", what, p.x(), p.y(), p.z()));
+    throw InvalidInput(
+        fmt::format("contact shape: {} = ({}, {}, {}) m is not finite", what, p.x(), p.y(), p.z()));
   }
 }
 
@@ -55,23 +57,27 @@ void validate(const Shape& shape) {
           need_positive(s.radius, "cylinder radius");
           need_positive(s.length, "cylinder length");
           if (!(std::abs(s.axis.norm() - 1) < 1e-9)) {
-            throw InvalidInput(fmt::format("contact shape: cylinder axis has length {}\n  needed: a unit vector", s.axis.norm()));
+            throw InvalidInput(fmt::format(
+                "contact shape: cylinder axis has length {}\n  needed: a unit vector", s.axis.norm()));
           }
         } else if constexpr (std::is_same_v<S, Box>) {
           need_finite(s.center, "box center");
           for (int i = 0; i < 3; ++i) need_positive(s.size[i], "box size");
           if (!((s.rotation.transpose() * s.rotation - Eigen::Matrix3d::Identity()).norm() < 1e-9)) {
-            throw InvalidInput("contact shape: box rotation is not a rotation\n  needed: orthonormal columns");
+            throw InvalidInput(
+                "contact shape: box rotation is not a rotation\n  needed: orthonormal columns");
           }
         } else {
-          if (s.points.empty()) throw InvalidInput("contact shape: a hull without points\n  needed: four or more");
+          if (s.points.empty())
+            throw InvalidInput("contact shape: a hull without points\n  needed: four or more");
           Eigen::Matrix3d spread = Eigen::Matrix3d::Zero();
           for (const Vector3d& p : s.points) {
             need_finite(p, "hull point");
             const Vector3d r = p - s.points.front();
             spread += r * r.transpose();
           }
-          const Vector3d extent = Eigen::SelfAdjointEigenSolver<Eigen::Matrix3d>(spread).eigenvalues().cwiseMax(0).cwiseSqrt();
+          const Vector3d extent =
+              Eigen::SelfAdjointEigenSolver<Eigen::Matrix3d>(spread).eigenvalues().cwiseMax(0).cwiseSqrt();
           if (!(extent.minCoeff() > 1e-6 * extent.maxCoeff())) {
             throw InvalidInput(
                 fmt::format("contact shape: the {} points of a hull lie in one plane or on one line\n"
@@ -87,7 +93,7 @@ bool is_round(const Shape& shape) {  // a core and a radius: what is solved here
   return std::holds_alternative<Sphere>(shape) || std::holds_alternative<Capsule>(shape);
 }
 
-// ---- segments -------------------------------------------------------------------------------------------------------
+// ---- segments
 
 struct Segment {
   Vector3d from = Vector3d::Zero();
@@ -96,12 +102,15 @@ struct Segment {
 };
 
 Segment segment_of(const Shape& shape) {
-  if (const auto* sphere = std::get_if<Sphere>(&shape)) return {sphere->center, sphere->center, sphere->radius};
+  if (const auto* sphere = std::get_if<Sphere>(&shape))
+    return {sphere->center, sphere->center, sphere->radius};
   const auto& capsule = std::get<Capsule>(shape);
   return {capsule.from, capsule.to, capsule.radius};
 }
 
-Segment moved(const Isometry3d& X, const Segment& s) { return {X * s.from, X * s.to, s.radius}; }
+Segment moved(const Isometry3d& X, const Segment& s) {
+  return {X * s.from, X * s.to, s.radius};
+}
 
 // A fixed unit vector at a right angle to v, for want of any other direction.
 Vector3d some_perpendicular(const Vector3d& v) {
@@ -118,8 +127,8 @@ double nearest_parameter(const Vector3d& p, const Vector3d& d, const Vector3d& x
   return length_squared > 0 ? std::clamp((x - p).dot(d) / length_squared, 0.0, 1.0) : 0.0;
 }
 
-// Nearest points of the segments p + s d and q + t e. The unconstrained optimum is clamped in s, then t follows, and if t
-// had to be clamped s follows once more; for two segments that is exact.
+// Nearest points of the segments p + s d and q + t e. The unconstrained optimum is clamped in s, then t
+// follows, and if t had to be clamped s follows once more; for two segments that is exact.
 std::pair<Vector3d, Vector3d> nearest_on_segments(const Vector3d& p, const Vector3d& d, const Vector3d& q,
                                                   const Vector3d& e) {
   const double dd = d.squaredNorm();
@@ -163,7 +172,7 @@ ClosestPoints segments(const Segment& a, const Segment& b) {
   return points;
 }
 
-// ---- a point and a solid --------------------------------------------------------------------------------------------
+// ---- a point and a solid
 
 // Signed distance of a point from a convex solid and its gradient.
 struct Depth {
@@ -212,13 +221,14 @@ struct OnSegment {
   bool deepest = true;             // see nearest_on_segment
 };
 
-// The point of a segment with the smallest signed distance from a convex solid. Signed distance from a convex set is a
-// convex function, so that along the segment its slope, normal · direction, never falls: bisection finds where it changes
-// sign. Where it is zero over a stretch (a segment lying beside a flat or round side) the middle of the stretch is taken.
+// The point of a segment with the smallest signed distance from a convex solid. Signed distance from a convex
+// set is a convex function, so that along the segment its slope, normal · direction, never falls: bisection
+// finds where it changes sign. Where it is zero over a stretch (a segment lying beside a flat or round side)
+// the middle of the stretch is taken.
 //
-// Outside, the result is the distance. Inside, it is minus the depth whenever pushing out along the normal frees the
-// whole segment, that is, if no other point of it lies further in along that normal; `deepest` says so. It fails only
-// where the segment has entered past an edge and the normal jumps at the minimum.
+// Outside, the result is the distance. Inside, it is minus the depth whenever pushing out along the normal
+// frees the whole segment, that is, if no other point of it lies further in along that normal; `deepest` says
+// so. It fails only where the segment has entered past an edge and the normal jumps at the minimum.
 template <class Solid>
 OnSegment nearest_on_segment(const Solid& solid, const Vector3d& from, const Vector3d& to) {
   const Vector3d along = to - from;
@@ -268,7 +278,8 @@ Eigen::Matrix3d axes_of(const Shape& solid) {
   return std::get<Box>(solid).rotation;
 }
 
-// A sphere or capsule (A) against a cylinder or box (B) in the frame of the solid, centred; no value when EPA must decide.
+// A sphere or capsule (A) against a cylinder or box (B) in the frame of the solid, centred; no value when EPA
+// must decide.
 template <class Solid>
 std::optional<ClosestPoints> segment_against(const Solid& solid, const Segment& a) {
   const OnSegment nearest = nearest_on_segment(solid, a.from, a.to);
@@ -286,12 +297,12 @@ void swap_roles(ClosestPoints& points) {
   points.normal = -points.normal;
 }
 
-// ---- Hertz radius ---------------------------------------------------------------------------------------------------
+// ---- Hertz radius
 
 struct Roundness {
-  double round = 0;            // larger principal curvature [1/m]
-  double along = 0;            // smaller principal curvature [1/m]
-  double along_on_flat = 0;    // stand-in for the smaller one where the shape lies on a flat face [1/m]
+  double round = 0;          // larger principal curvature [1/m]
+  double along = 0;          // smaller principal curvature [1/m]
+  double along_on_flat = 0;  // stand-in for the smaller one where the shape lies on a flat face [1/m]
 };
 
 Roundness roundness_of(const Shape& shape) {
@@ -302,7 +313,8 @@ Roundness roundness_of(const Shape& shape) {
   const auto bar = [](double radius, double straight) {
     return Roundness{1 / radius, 0, 1 / std::max(radius, straight / 2)};
   };
-  if (const auto* capsule = std::get_if<Capsule>(&shape)) return bar(capsule->radius, (capsule->to - capsule->from).norm());
+  if (const auto* capsule = std::get_if<Capsule>(&shape))
+    return bar(capsule->radius, (capsule->to - capsule->from).norm());
   if (const auto* cylinder = std::get_if<Cylinder>(&shape)) return bar(cylinder->radius, cylinder->length);
   return {};
 }
@@ -354,10 +366,10 @@ struct ShapePair::Implementation {
   enum class Way { segments, bar, block, hull };
 
   Way way = Way::hull;
-  bool swapped = false;  // the round shape is B: solve as if it were A
-  double radius = 0;     // for the Hertz law
-  Segment round;         // sphere or capsule, in its body frame
-  Segment other_round;   // for Way::segments
+  bool swapped = false;                      // the round shape is B: solve as if it were A
+  double radius = 0;                         // for the Hertz law
+  Segment round;                             // sphere or capsule, in its body frame
+  Segment other_round;                       // for Way::segments
   Isometry3d seat = Isometry3d::Identity();  // of the bar or block in its body frame
   RoundBar bar;
   Block block;
@@ -389,7 +401,8 @@ struct ShapePair::Implementation {
     }
   }
 
-  [[nodiscard]] std::optional<ClosestPoints> by_closed_form(const Isometry3d& X_WR, const Isometry3d& X_WS) const {
+  [[nodiscard]] std::optional<ClosestPoints> by_closed_form(const Isometry3d& X_WR,
+                                                            const Isometry3d& X_WS) const {
     if (way == Way::segments) return segments(moved(X_WR, round), moved(X_WS, other_round));
     const Isometry3d X_WC = X_WS * seat;  // C: frame of the solid, at its centre
     const Segment in_solid = moved(X_WC.inverse() * X_WR, round);
@@ -433,6 +446,8 @@ ClosestPoints ShapePair::closest(const Isometry3d& X_WA, const Isometry3d& X_WB)
   return points;
 }
 
-bool ShapePair::closed_form() const { return implementation_->way != Implementation::Way::hull; }
+bool ShapePair::closed_form() const {
+  return implementation_->way != Implementation::Way::hull;
+}
 
 }  // namespace sinewright::contact

@@ -1,9 +1,9 @@
 #include "contact/contact_law.h"
 
-#include <fmt/format.h>
-
 #include <cmath>
 #include <limits>
+
+#include <fmt/format.h>
 
 #include "quantity/invalid_input.h"
 
@@ -40,15 +40,16 @@ ContactPair combine(const model::Surface& a, const model::Surface& b, double fri
   const double compliance_a = (1 - a.poisson * a.poisson) / a.modulus;
   const double compliance_b = (1 - b.poisson * b.poisson) / b.modulus;
   const double compliance = compliance_a + compliance_b;
-  if (!(compliance > 0)) refuse("modulus of both surfaces", a.modulus, "at least one surface that is not rigid");
+  if (!(compliance > 0))
+    refuse("modulus of both surfaces", a.modulus, "at least one surface that is not rigid");
 
   ContactPair pair;
   pair.modulus = 1 / compliance;
   pair.damping = (compliance_a * a.damping + compliance_b * b.damping) / compliance;
   pair.friction = friction;
   // (2 − ν)/G with G = E / 2(1 + ν), summed over both sides.
-  const double shear_compliance = 2 * (2 - a.poisson) * (1 + a.poisson) / a.modulus +
-                                  2 * (2 - b.poisson) * (1 + b.poisson) / b.modulus;
+  const double shear_compliance =
+      2 * (2 - a.poisson) * (1 + a.poisson) / a.modulus + 2 * (2 - b.poisson) * (1 + b.poisson) / b.modulus;
   const double contact_radius = std::cbrt(3 * reference_force * radius / (4 * pair.modulus));
   pair.tangential_stiffness = 8 * contact_radius / shear_compliance;
   return pair;
@@ -72,7 +73,8 @@ NormalForce hertz_force(const ContactPair& pair, double radius, double gap, doub
 TangentForce coulomb_force(const ContactPair& pair, double normal_force, const Vector3d& trial) {
   TangentForce tangent;
   const double k = pair.tangential_stiffness;
-  const double limit = normal_force > 0 ? pair.friction * normal_force : (std::isnan(normal_force) ? normal_force : 0);
+  const double limit =
+      normal_force > 0 ? pair.friction * normal_force : (std::isnan(normal_force) ? normal_force : 0);
   const Vector3d stick = -k * trial;
   const double size = stick.stableNorm();
   if (size <= limit) {
@@ -86,7 +88,8 @@ TangentForce coulomb_force(const ContactPair& pair, double normal_force, const V
   const Vector3d direction = stick / size;
   tangent.by_normal = pair.friction * direction;
   if (limit == 0) return tangent;
-  // The norm of a rounded unit vector may exceed 1 by two roundings; shrinking by four keeps the force in the cone.
+  // The norm of a rounded unit vector may exceed 1 by two roundings; shrinking by four keeps the force in the
+  // cone.
   constexpr double kShrink = 1 - 4 * std::numeric_limits<double>::epsilon();
   tangent.force = kShrink * limit * direction;
   tangent.spring = -tangent.force / k;
