@@ -52,7 +52,8 @@ struct ChannelFriction {
   std::string source;
 };
 
-/// A place where the channel turns: a point fixed in a body. The corner is rounded by an inscribed arc of the given radius.
+/// A place where the channel turns: a point fixed in a body. Lengths go through the point itself; its radius sets line
+/// load and bending stress. Where the rounding of a mouth matters for the moment arm, use a guide.
 struct Bend {
   int body = -1;
   Vector3d at = Vector3d::Zero();  ///< [m], body frame

@@ -1,0 +1,657 @@
+#include "simulation/stage.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "friction/capstan.h"
+#include "friction/gear_cone.h"
+
+namespace sinewright::simulation {
+
+namespace {
+
+using dynamics::Force;
+using dynamics::force_at;
+using dynamics::JointKind;
+using dynamics::Motion;
+
+constexpr std::size_t at(int index) { return static_cast<std::size_t>(index); }
+
+// Monotone piecewise-cubic position along a prescribed path, with its first two derivatives.
+struct PathPoint {
+  Vector3d position, velocity, acceleration;
+};
+
+PathPoint on_path(const model::HeldOnPath& path, double time) {
+  PathPoint result{path.displacement.front(), Vector3d::Zero(), Vector3d::Zero()};
+  const std::size_t n = path.time.size();
+  if (time >= path.time.back()) result.position = path.displacement.back();
+  if (time <= path.time.front() || time >= path.time.back()) return result;
+  const auto i = static_cast<std::size_t>(std::upper_bound(path.time.begin(), path.time.end(), time) -
+                                          path.time.begin()) - 1;
+  const double h = path.time[i + 1] - path.time[i];
+  const double s = (time - path.time[i]) / h;
+  for (int axis = 0; axis < 3; ++axis) {
+    const auto secant = [&](std::size_t k) {
+      return (path.displacement[k + 1][axis] - path.displacement[k][axis]) / (path.time[k + 1] - path.time[k]);
+    };
+    // Slopes: harmonic mean of the neighbours where they agree in sign, else zero; zero at both ends (start and stop).
+    const auto slope = [&](std::size_t k) {
+      if (k == 0 || k + 1 == n) return 0.0;
+      const double left = secant(k - 1), right = secant(k);
+      return left * right > 0 ? 2 * left * right / (left + right) : 0.0;
+    };
+    const double y0 = path.displacement[i][axis], y1 = path.displacement[i + 1][axis];
+    const double m0 = slope(i) * h, m1 = slope(i + 1) * h;
+    const double c2 = 3 * (y1 - y0) - 2 * m0 - m1, c3 = 2 * (y0 - y1) + m0 + m1;
+    result.position[axis] = y0 + s * (m0 + s * (c2 + s * c3));
+    result.velocity[axis] = (m0 + s * (2 * c2 + 3 * s * c3)) / h;
+    result.acceleration[axis] = (2 * c2 + 6 * s * c3) / (h * h);
+  }
+  return result;
+}
+
+// Rotation vector that turns `from` into `to`.
+Vector3d rotation_between(const Eigen::Matrix3d& from, const Eigen::Matrix3d& to) {
+  const Eigen::AngleAxisd turn(Eigen::Matrix3d(to * from.transpose()));
+  return turn.angle() * turn.axis();
+}
+
+}  // namespace
+
+Stage::Stage(const System& system)
+    : kinematics(system.tree),
+      contact(system.contacts.size()),
+      shaft(system.shafts.size()),
+      hinge(system.hinges.size()),
+      mode(at(system.n_rows), solver::Mode::sticks),
+      q(system.start_q),
+      v(VectorXd::Zero(system.n_v)),
+      system_(system),
+      rate_(VectorXd::Zero(system.n_v)),
+      scale_(VectorXd::Ones(system.n_v)),
+      rows_(system.n_v, system.n_rows),
+      composite_(system.tree.links.size()),
+      external_(system.tree.links.size()),
+      acceleration_(system.tree.links.size()),
+      transmitted_(system.tree.links.size()),
+      mass_(MatrixXd::Zero(system.n_v, system.n_v)),
+      drive_input_(system.shafts.size()),
+      electric_(system.shafts.size()),
+      command_voltage_by_v_(system.shafts.size()),
+      contact_jacobian_(3, system.n_v),
+      contact_force_by_v_(3, system.n_v),
+      gradient_scratch_(system.n_v),
+      load_by_v_(system.n_v),
+      gathered_input_(system.shafts.size()),
+      gathered_state_(system.shafts.size()),
+      supply_current_(system.model().supplies.size()) {
+  for (const CordSystem& cord : system.cords) {
+    path.push_back(cord.path.make_geometry());
+    chain.push_back(friction::make_solution(cord.path.span_count()));
+    span_gradient_.emplace_back(MatrixXd::Zero(system.n_v, cord.path.span_count()));
+    tension_by_v_.emplace_back(MatrixXd::Zero(system.n_v, cord.path.span_count()));
+    node_limit_.emplace_back(at(cord.path.node_count()));
+  }
+  for (const dynamics::Link& link : system.tree.links)
+    if (link.kind == JointKind::free) scale_.segment<3>(link.v + 3).setConstant(0.05);  // metres against radians
+}
+
+void Stage::add_gradient(int link, const Force& force, Eigen::Ref<VectorXd> gradient) const {
+  const auto& links = system_.tree.links;
+  for (int i = link; i >= 0; i = links[at(i)].parent) {
+    const dynamics::Link& l = links[at(i)];
+    if (l.v < 0) continue;
+    const int count = l.kind == JointKind::free ? 6 : 1;
+    for (int k = l.v; k < l.v + count; ++k) gradient[k] += dot(kinematics.column[at(k)], force);
+  }
+}
+
+void Stage::set_prescribed() {
+  for (std::size_t o = 0; o < system_.scenario.objects.size(); ++o) {
+    const model::Object& object = system_.scenario.objects[o];
+    const auto* held = std::get_if<model::HeldOnPath>(&object.hold);
+    if (!held) continue;
+    const PathPoint now = on_path(*held, time_);
+    kinematics.prescribed[at(system_.link_of_object[o])] = {object.at + now.position, now.velocity, now.acceleration};
+  }
+}
+
+void Stage::evaluate_cords(const State& start, const StageBase& base) {
+  const auto& m = system_.model();
+  const auto pose = [&](int body) {
+    const auto& p = kinematics.pose[at(system_.link_of_body[at(body)])];
+    return geometry::BodyPose{&p.R, &p.p};
+  };
+  for (std::size_t c = 0; c < system_.cords.size(); ++c) {
+    const CordSystem& cord = system_.cords[c];
+    const model::Cord& data = m.cords[at(cord.cord)];
+    geometry::PathGeometry& geometry = path[c];
+    friction::ChainSolution& solution = chain[c];
+    cord.path.evaluate(pose, geometry);
+
+    friction::ChainStep step;
+    step.length = geometry.length;
+    step.limit = node_limit_[c];
+    step.slip_before = start.cords[c].slip;
+    step.material = base.cords[c].material;
+    step.stretch = base.cords[c].stretch;
+    step.duration = a_;
+    double radius = 0, angle = 0;
+    if (cord.drive >= 0) {
+      angle = q[system_.shafts[at(cord.drive)].q_output];
+      step.wind = cord.pulley->wound_length(base.q[system_.shafts[at(cord.drive)].q_output], angle);
+      radius = cord.pulley->radius(angle);
+    }
+    // A coefficient that depends on the line load is iterated to agree with the tensions it leads to.
+    const bool by_load = data.channel.load_exponent != 1;
+    for (int round = 0; round < (by_load ? 20 : 1); ++round) {
+      double moved = 0;
+      for (std::size_t k = 0; k < node_limit_[c].size(); ++k) {
+        const auto& node = cord.path.nodes()[k];
+        const double line_load = node.radius > 0 ? std::sqrt(solution.tension[k] * solution.tension[k + 1]) / node.radius
+                                                 : std::numeric_limits<double>::infinity();
+        const auto cone = friction::bend_cone(data.channel, node.friction_factor, geometry.turning_angle[k], line_load);
+        moved = std::max(moved, std::abs(cone.kinetic - node_limit_[c][k].sliding));
+        node_limit_[c][k] = {cone.sticking, cone.kinetic};
+      }
+      if (round > 0 && moved < 1e-13) break;
+      friction::solve_chain(cord.law, cord.damping_time, step, solution);
+    }
+
+    MatrixXd& gradient = span_gradient_[c];
+    MatrixXd& by_v = tension_by_v_[c];
+    gradient.setZero();
+    for (const geometry::Pull& pull : geometry.pulls) {
+      const int link = system_.link_of_body[at(pull.body)];
+      const Force unit = force_at(pull.point, pull.direction);
+      add_gradient(link, unit, gradient.col(pull.span));
+      const double tension = solution.tension[at(pull.span)];
+      external_[at(link)] -= Force{unit.moment * tension, unit.force * tension};
+    }
+    if (cord.drive >= 0) {
+      const Shaft& s = system_.shafts[at(cord.drive)];
+      gradient(s.v_output, 0) += radius;
+      shaft[at(cord.drive)].load_torque = solution.tension[0] * radius;
+      rows_.A(s.v_output, s.v_output) += a_ * solution.tension[0] * cord.pulley->radius_slope(angle);
+    }
+    // Consistent tangent, run by run: dT_s = ratio_s Σ weight_s' dL_s'.
+    const auto spans = static_cast<int>(solution.tension.size());
+    for (int first = 0; first < spans;) {
+      int last = first;
+      while (last + 1 < spans && solution.run[at(last + 1)] == first) ++last;
+      auto head = by_v.col(first);
+      head.setZero();
+      if (solution.tension[at(first)] > 0)
+        for (int s = first; s <= last; ++s) head += (a_ * solution.weight[at(s)]) * gradient.col(s);
+      for (int s = last; s >= first; --s) by_v.col(s) = solution.ratio[at(s)] * head;
+      for (int s = first; s <= last; ++s)
+        if (solution.tension[at(s)] > 0) rows_.A.noalias() += gradient.col(s) * by_v.col(s).transpose();
+      first = last + 1;
+    }
+  }
+}
+
+void Stage::evaluate_contacts(const StageBase& base) {
+  for (std::size_t i = 0; i < system_.contacts.size(); ++i) {
+    const ContactCandidate& candidate = system_.contacts[i];
+    ContactResult& result = contact[i];
+    const auto& pose_a = kinematics.pose[at(candidate.link_a)];
+    const auto& pose_b = kinematics.pose[at(candidate.link_b)];
+    result.normal_force = result.elastic_force = result.elastic_energy = 0;
+    result.force.setZero();
+    result.tangent_force.setZero();
+    result.spring.setZero();
+    result.slips = false;
+    const double clear = (pose_a * candidate.bound_a.center - pose_b * candidate.bound_b.center).norm() -
+                         candidate.bound_a.radius - candidate.bound_b.radius;
+    result.near = clear <= 0;
+    if (!result.near) {
+      result.closest.gap = clear;
+      continue;
+    }
+    Eigen::Isometry3d X_a = Eigen::Isometry3d::Identity(), X_b = Eigen::Isometry3d::Identity();
+    X_a.linear() = pose_a.R;
+    X_a.translation() = pose_a.p;
+    X_b.linear() = pose_b.R;
+    X_b.translation() = pose_b.p;
+    result.closest = candidate.shapes.closest(X_a, X_b);
+    if (result.closest.gap >= 0) continue;
+
+    const Vector3d normal = result.closest.normal;
+    result.point = 0.5 * (result.closest.on_a + result.closest.on_b);
+    result.velocity = kinematics.velocity[at(candidate.link_a)].at(result.point) -
+                      kinematics.velocity[at(candidate.link_b)].at(result.point);
+    const double gap_rate = normal.dot(result.velocity);
+    const auto hertz = contact::hertz_force(candidate.law, result.closest.radius, result.closest.gap, gap_rate);
+    result.normal_force = hertz.force;
+    result.elastic_force = contact::hertz_force(candidate.law, result.closest.radius, result.closest.gap, 0).force;
+
+    const Eigen::Matrix3d tangent_plane = Eigen::Matrix3d::Identity() - normal * normal.transpose();
+    const Vector3d trial = tangent_plane * (base.spring[i] + a_ * result.velocity);
+    const auto friction = contact::coulomb_force(candidate.law, hertz.force, trial);
+    result.tangent_force = friction.force;
+    result.spring = friction.spring;
+    result.slips = friction.slips;
+    result.force = hertz.force * normal + friction.force;
+    result.elastic_energy = hertz.energy + 0.5 * candidate.law.tangential_stiffness * friction.spring.squaredNorm();
+
+    const Force on_a = force_at(result.point, result.force);
+    external_[at(candidate.link_a)] += on_a;
+    external_[at(candidate.link_b)] -= on_a;
+
+    // dF/dv through the velocity of the contact point; turning of the normal is left out of the tangent.
+    contact_jacobian_.setZero();
+    for (int axis = 0; axis < 3; ++axis) {
+      const Force unit = force_at(result.point, Vector3d::Unit(axis));
+      VectorXd& row = gradient_scratch_;
+      row.setZero();
+      add_gradient(candidate.link_a, unit, row);
+      Force opposite;
+      opposite -= unit;
+      add_gradient(candidate.link_b, opposite, row);
+      contact_jacobian_.row(axis) = row.transpose();
+    }
+    const Vector3d by_normal = normal + friction.by_normal;
+    const Eigen::Matrix3d force_by_velocity =
+        -(a_ * hertz.stiffness + hertz.damping) * by_normal * normal.transpose() +
+        a_ * friction.by_displacement * tangent_plane;
+    contact_force_by_v_.noalias() = force_by_velocity * contact_jacobian_;
+    rows_.A.noalias() -= contact_jacobian_.transpose() * contact_force_by_v_;
+  }
+}
+
+void Stage::evaluate_objects() {
+  object_damping_power_ = object_energy_ = 0;
+  for (std::size_t o = 0; o < system_.scenario.objects.size(); ++o) {
+    const model::Object& object = system_.scenario.objects[o];
+    const auto* spring = std::get_if<model::HeldBySpring>(&object.hold);
+    if (!spring) continue;
+    const int link_index = system_.link_of_object[o];
+    const dynamics::Link& link = system_.tree.links[at(link_index)];
+    const auto& pose = kinematics.pose[at(link_index)];
+    const Vector3d away = pose.p - object.at;
+    const Vector3d velocity = v.segment<3>(link.v + 3);
+    const Vector3d turn = rotation_between(object.rotation, pose.R);
+    const Vector3d spin = v.segment<3>(link.v);
+    const Vector3d force = -spring->stiffness.cwiseProduct(away + spring->damping_time * velocity);
+    const Vector3d moment = -spring->turning_stiffness * (turn + spring->damping_time * spin);
+    Force total = force_at(pose.p, force);
+    total.moment += moment;
+    external_[at(link_index)] += total;
+    for (int k = 0; k < 3; ++k) {
+      rows_.A(link.v + k, link.v + k) += spring->turning_stiffness * (a_ + spring->damping_time);
+      rows_.A(link.v + 3 + k, link.v + 3 + k) += spring->stiffness[k] * (a_ + spring->damping_time);
+    }
+    object_energy_ += 0.5 * spring->stiffness.dot(away.cwiseAbs2()) + 0.5 * spring->turning_stiffness * turn.squaredNorm();
+    object_damping_power_ += spring->damping_time * (spring->stiffness.dot(velocity.cwiseAbs2()) +
+                                                     spring->turning_stiffness * spin.squaredNorm());
+  }
+}
+
+void Stage::evaluate_loads() {
+  load_power_ = 0;
+  for (const model::Load& load : system_.scenario.loads) {
+    const double value = value_at(load.force, time_);
+    if (value == 0) continue;
+    const int link = load.body_index >= 0 ? system_.link_of_body[at(load.body_index)]
+                                          : system_.link_of_object[at(load.object_index)];
+    const auto& pose = kinematics.pose[at(link)];
+    const Vector3d direction = load.follows_body ? Vector3d(pose.R * load.direction) : load.direction;
+    const Vector3d point = pose * load.at;
+    external_[at(link)] += force_at(point, value * direction);
+    load_power_ += value * direction.dot(kinematics.velocity[at(link)].at(point));
+  }
+}
+
+void Stage::evaluate_hinges(const State& start) {
+  const auto& m = system_.model();
+  for (std::size_t i = 0; i < system_.hinges.size(); ++i) {
+    const HingeJoint& joint = system_.hinges[i];
+    const model::Hinge& data = *m.bodies[at(joint.body)].hinge;
+    HingeResult& result = hinge[i];
+    const double angle = q[system_.tree.links[at(joint.link)].q];
+    const double rate = v[joint.v];
+    double torque = -data.viscous * rate - data.spring_stiffness * (angle - data.spring_rest);
+    rows_.A(joint.v, joint.v) += data.viscous + a_ * data.spring_stiffness;
+
+    result.stop_torque = result.stop_energy = result.stop_loss = 0;
+    if (data.stops) {
+      const bool low = angle < data.stops->lower;
+      const double depth = low ? data.stops->lower - angle : angle - data.stops->upper;
+      if (depth > 0) {
+        const double into = low ? -rate : rate;
+        const double factor = 1 + data.stops->damping * into;
+        const double elastic = data.stops->stiffness * depth;
+        const double push = elastic * std::max(0.0, factor);
+        result.stop_torque = low ? push : -push;
+        result.stop_energy = 0.5 * data.stops->stiffness * depth * depth;
+        result.stop_loss = (push - elastic) * into;
+        torque += result.stop_torque;
+        if (factor > 0)
+          rows_.A(joint.v, joint.v) += data.stops->stiffness * (a_ * factor + depth * data.stops->damping);
+      }
+    }
+    rows_.r[joint.v] -= torque;
+
+    // Reaction that the pin carries, from the forces found in this very iterate.
+    const Force& f = transmitted_[at(joint.link)];
+    const Vector3d axis = kinematics.column[at(joint.v)].angular;
+    const Vector3d moment = f.moment - kinematics.pose[at(joint.link)].p.cross(f.force);
+    const auto load = friction::split_hinge_load(axis, f.force, moment);
+    result.radial_reaction = load.radial.norm();
+    result.axial_reaction = load.axial;
+    result.friction_limit = 0;
+    if (joint.row < 0) continue;
+    const auto limit = joint.friction.limit(axis, load);
+    const bool stuck = start.mode[at(joint.row)] == solver::Mode::sticks;
+    result.friction_limit = limit.kinetic;
+    solver::FrictionRow& row = rows_.row[at(joint.row)];
+    row.index = joint.v;
+    row.plus = row.minus = stuck ? limit.sticking : limit.kinetic;
+
+    // How the limit follows the tensions: the reaction changes by −(pull directions on the far side) dT. Contacts and
+    // inertia are left out of this gradient; the limit itself is exact at convergence.
+    auto gradient = rows_.plus_by_v.row(joint.row);
+    gradient.setZero();
+    if (result.radial_reaction > 1e-9 && data.pin) {
+      const Vector3d along = load.radial / result.radial_reaction;
+      const double unloaded = stuck ? joint.friction.unloaded().sticking : joint.friction.unloaded().kinetic;
+      const double arm = (row.plus - unloaded) / result.radial_reaction;
+      for (std::size_t c = 0; c < system_.cords.size(); ++c)
+        for (const geometry::Pull& pull : path[c].pulls)
+          if (dynamics::hangs_on(system_.tree, system_.link_of_body[at(pull.body)], joint.link))
+            gradient += (arm * along.dot(pull.direction)) * tension_by_v_[c].col(pull.span).transpose();
+    }
+    rows_.minus_by_v.row(joint.row) = gradient;
+  }
+}
+
+void Stage::evaluate_shafts(const State& start, const StageBase&, const std::vector<DriveCommand>& commands) {
+  const auto& m = system_.model();
+  for (std::size_t d = 0; d < system_.shafts.size(); ++d) {
+    const Shaft& s = system_.shafts[d];
+    const model::Drive& data = m.drives[d];
+    const model::Supply& supply = m.supplies[at(data.supply)];
+    const DriveCommand& command = commands[d];
+    drive::DriveInput& input = drive_input_[d];
+    input.rotor_speed = data.gearhead.ratio * v[s.v_rotor];
+    input.torque_constant = data.motor.torque_constant;
+    input.resistance = drive::winding_resistance(data.motor, start.temperature[d].winding);
+    input.current_limit = command.current_limit;
+    input.commanded_voltage = 0;
+    command_voltage_by_v_[d] = 0;
+    switch (command.kind) {
+      case DriveCommand::Kind::off:
+        input.mode = command.leads == model::Leads::open ? drive::DriverMode::open : drive::DriverMode::shorted;
+        break;
+      case DriveCommand::Kind::voltage:
+        input.mode = drive::DriverMode::voltage;
+        input.commanded_voltage = command.voltage;
+        break;
+      case DriveCommand::Kind::angle: {
+        input.mode = drive::DriverMode::voltage;
+        const double u = command.angle.gain * (command.angle.angle - q[s.q_rotor]) - command.angle.damping * v[s.v_rotor];
+        input.commanded_voltage = std::clamp(u, -supply.voltage, supply.voltage);
+        if (input.commanded_voltage == u) command_voltage_by_v_[d] = -(command.angle.gain * a_ + command.angle.damping);
+        break;
+      }
+    }
+  }
+  // Drives on one supply are solved together; a drive stands in for its supply when it is the first that names it.
+  for (std::size_t d = 0; d < system_.shafts.size(); ++d) {
+    const int supply = m.drives[d].supply;
+    bool first = true;
+    for (std::size_t e = 0; e < d; ++e) first = first && m.drives[e].supply != supply;
+    if (!first) continue;
+    const model::Supply& source = m.supplies[at(supply)];
+    std::size_t count = 0;
+    for (std::size_t e = d; e < system_.shafts.size(); ++e)
+      if (m.drives[e].supply == supply) gathered_input_[count++] = drive_input_[e];
+    drive::solve_supply({gathered_input_.data(), count}, source.voltage, source.resistance,
+                        {gathered_state_.data(), count});
+    count = 0;
+    for (std::size_t e = d; e < system_.shafts.size(); ++e)
+      if (m.drives[e].supply == supply) electric_[e] = gathered_state_[count++];
+  }
+
+  for (std::size_t d = 0; d < system_.shafts.size(); ++d) {
+    const Shaft& s = system_.shafts[d];
+    const model::Drive& data = m.drives[d];
+    const double n = data.gearhead.ratio;
+    const double k = data.motor.torque_constant;
+    ShaftResult& result = shaft[d];
+    result.electric = electric_[d];
+    result.motor_torque = n * k * electric_[d].current;
+    double torque_by_v = n * k * electric_[d].current_by_speed * n;
+    if (command_voltage_by_v_[d] != 0 && !electric_[d].limited)
+      torque_by_v += n * k * command_voltage_by_v_[d] / drive_input_[d].resistance;
+    const double viscous = n * n * data.motor.viscous_drag;
+    const double rotor_inertia = n * n * data.motor.rotor_inertia;
+
+    load_by_v_.setZero();
+    for (std::size_t c = 0; c < system_.cords.size(); ++c) {
+      const CordSystem& cord = system_.cords[c];
+      if (cord.drive != static_cast<int>(d)) continue;
+      const double angle = q[s.q_output];
+      load_by_v_ += cord.pulley->radius(angle) * tension_by_v_[c].col(0);
+      load_by_v_[s.v_output] += a_ * chain[c].tension[0] * cord.pulley->radius_slope(angle);
+    }
+    const double pull = result.load_torque;  // of the cord on the pulley
+    result.stored = 0;
+    if (s.v_rotor == s.v_output) {
+      rows_.r[s.v_output] += (rotor_inertia + data.gearhead.output_inertia) * rate_[s.v_output] + pull;
+      rows_.A(s.v_output, s.v_output) += (rotor_inertia + data.gearhead.output_inertia) / a_;
+    } else {
+      // Gear torsion with play: τ = k (twist ∓ half the backlash) outside the play, nothing inside.
+      const double twist = q[s.q_rotor] - q[s.q_output];
+      const double half = data.gearhead.backlash / 2;
+      const double bend = twist > half ? twist - half : (twist < -half ? twist + half : 0.0);
+      const double torque = data.gearhead.torsional_stiffness * bend;
+      const double stiffness = bend != 0 ? a_ * data.gearhead.torsional_stiffness : 0.0;
+      result.load_torque = torque;
+      result.stored = 0.5 * torque * bend;
+      rows_.r[s.v_output] += data.gearhead.output_inertia * rate_[s.v_output] + pull - torque;
+      rows_.r[s.v_rotor] += rotor_inertia * rate_[s.v_rotor] + torque;
+      rows_.A(s.v_output, s.v_output) += data.gearhead.output_inertia / a_ + stiffness;
+      rows_.A(s.v_output, s.v_rotor) -= stiffness;
+      rows_.A(s.v_rotor, s.v_rotor) += rotor_inertia / a_ + stiffness;
+      rows_.A(s.v_rotor, s.v_output) -= stiffness;
+      load_by_v_.setZero();
+      load_by_v_[s.v_rotor] = stiffness;
+      load_by_v_[s.v_output] = -stiffness;
+    }
+    rows_.r[s.v_rotor] += viscous * v[s.v_rotor] - result.motor_torque;
+    rows_.A(s.v_rotor, s.v_rotor) += viscous - torque_by_v;
+
+    const auto cone = friction::gear_friction(data.gearhead, result.load_torque);
+    const bool stuck = start.mode[at(s.row)] == solver::Mode::sticks;
+    const double brushes = n * (stuck ? data.motor.static_drag : data.motor.kinetic_drag);
+    solver::FrictionRow& row = rows_.row[at(s.row)];
+    row.index = s.v_rotor;
+    row.plus = cone.winding + brushes;
+    row.minus = cone.unwinding + brushes;
+    rows_.plus_by_v.row(s.row) = cone.winding_by_load * load_by_v_.transpose();
+    rows_.minus_by_v.row(s.row) = cone.unwinding_by_load * load_by_v_.transpose();
+    const double limit = v[s.v_rotor] >= 0 ? cone.winding : cone.unwinding;
+    const double whole = limit + brushes;
+    result.cone_share = whole > 0 ? (limit - data.gearhead.drag) / whole : 0;
+    result.gear_drag_share = whole > 0 ? data.gearhead.drag / whole : 0;
+  }
+}
+
+void Stage::evaluate(const State& start, const StageBase& base, const std::vector<DriveCommand>& commands) {
+  const auto& tree = system_.tree;
+  q = base.q;
+  dynamics::advance(tree, a_, v, q);
+  for (const Shaft& s : system_.shafts) {
+    q[s.q_output] += a_ * v[s.v_output];
+    if (s.v_rotor != s.v_output) q[s.q_rotor] += a_ * v[s.v_rotor];
+  }
+  rate_ = (v - base.v) / a_;
+  dynamics::update(tree, system_.scenario.gravity, q, v, kinematics);
+  dynamics::mass_matrix(tree, kinematics, composite_, mass_);
+  rows_.A = mass_ / a_;
+  std::fill(external_.begin(), external_.end(), Force{});
+  evaluate_cords(start, base);
+  evaluate_contacts(base);
+  evaluate_objects();
+  evaluate_loads();
+  dynamics::inverse_dynamics(tree, kinematics, rate_, external_, acceleration_, transmitted_);
+  rows_.r.setZero();
+  for (int i = 0; i < tree.n_v; ++i) rows_.r[i] = dot(kinematics.column[at(i)], transmitted_[at(kinematics.owner[at(i)])]);
+  evaluate_hinges(start);
+  evaluate_shafts(start, base, commands);
+}
+
+Stage::Result Stage::solve(const State& start, const StageBase& base, const std::vector<DriveCommand>& commands,
+                           double a, double time, VectorXd& guess) {
+  Result result;
+  a_ = a;
+  time_ = time;
+  v = guess;
+  set_prescribed();
+  rows_.mode = start.mode;
+  for (std::size_t c = 0; c < chain.size(); ++c) chain[c].slip = start.cords[c].slip;
+  constexpr int most_iterations = 40;
+  double previous = std::numeric_limits<double>::infinity();
+  for (result.iterations = 1; result.iterations <= most_iterations; ++result.iterations) {
+    ++iterations_total;
+    evaluate(start, base, commands);
+    for (const auto& solution : chain)
+      if (!solution.solved) return result;
+    if (!rows_.solve(v)) return result;
+    // Size of the correction as a change of position over the stage, against what the tolerance resolves.
+    result.residual = 0;
+    for (int i = 0; i < system_.n_v; ++i) {
+      const double size = std::abs(rows_.dv[i]) / scale_[i];
+      if (size > result.residual) {
+        result.residual = size;
+        result.worst = i;
+      }
+    }
+    if (result.residual * a <= 1e-10 && result.residual <= 1e-6) {
+      for (std::size_t k = 0; k < mode.size(); ++k) {
+        mode[k] = rows_.mode[k];
+        // A sticking velocity is zero, not merely small: nothing may creep.
+        if (mode[k] == solver::Mode::sticks) v[rows_.row[k].index] = 0;
+      }
+      for (std::size_t i = 0; i < hinge.size(); ++i)
+        hinge[i].friction_torque = system_.hinges[i].row >= 0 ? rows_.lambda[system_.hinges[i].row] : 0.0;
+      for (std::size_t d = 0; d < shaft.size(); ++d) shaft[d].friction_torque = rows_.lambda[system_.shafts[d].row];
+      guess = v;
+      result.solved = true;
+      return result;
+    }
+    // Full Newton step, shortened once the iteration stops contracting (a sign of cycling between states).
+    const double factor = result.iterations > 12 && result.residual > 0.5 * previous ? 0.5 : 1.0;
+    previous = result.residual;
+    v += factor * rows_.dv;
+  }
+  return result;
+}
+
+void Stage::store(State& state) const {
+  state.time = time_;
+  state.q = q;
+  state.v = v;
+  state.mode = mode;
+  for (std::size_t c = 0; c < chain.size(); ++c) {
+    state.cords[c].material = chain[c].material;
+    state.cords[c].stretch = chain[c].stretch;
+    state.cords[c].slip = chain[c].slip;
+  }
+  for (std::size_t i = 0; i < contact.size(); ++i) state.spring[i] = contact[i].spring;
+}
+
+double Stage::stored_energy() const {
+  const auto& m = system_.model();
+  double energy = dynamics::kinetic_energy(system_.tree, kinematics) +
+                  dynamics::potential_energy(system_.tree, system_.scenario.gravity, kinematics) + object_energy_;
+  for (std::size_t i = 0; i < system_.hinges.size(); ++i) {
+    const model::Hinge& data = *m.bodies[at(system_.hinges[i].body)].hinge;
+    const double bent = q[system_.tree.links[at(system_.hinges[i].link)].q] - data.spring_rest;
+    energy += 0.5 * data.spring_stiffness * bent * bent + hinge[i].stop_energy;
+  }
+  for (std::size_t d = 0; d < system_.shafts.size(); ++d) {
+    const model::Drive& data = m.drives[d];
+    const Shaft& s = system_.shafts[d];
+    const double rotor = data.gearhead.ratio * v[s.v_rotor];
+    energy += 0.5 * data.motor.rotor_inertia * rotor * rotor +
+              0.5 * data.gearhead.output_inertia * v[s.v_output] * v[s.v_output] + shaft[d].stored;
+  }
+  for (std::size_t c = 0; c < chain.size(); ++c)
+    for (std::size_t s = 0; s < chain[c].tension.size(); ++s)
+      energy += chain[c].material[s] * system_.cords[c].law.energy(chain[c].stretch[s]);
+  for (const ContactResult& result : contact) energy += result.elastic_energy;
+  return energy;
+}
+
+Ledger Stage::powers(const StageBase& base) const {
+  const auto& m = system_.model();
+  Ledger p{};
+  const auto account = [&](Account which) -> double& { return p[static_cast<std::size_t>(which)]; };
+  account(Account::loads) = load_power_;
+  account(Account::object_damping) = object_damping_power_;
+
+  std::vector<double>& drawn = supply_current_;
+  std::fill(drawn.begin(), drawn.end(), 0.0);
+  for (std::size_t d = 0; d < system_.shafts.size(); ++d) {
+    const model::Drive& data = m.drives[d];
+    const Shaft& s = system_.shafts[d];
+    const ShaftResult& r = shaft[d];
+    drawn[at(data.supply)] += r.electric.supply_current;
+    account(Account::winding) += drive_input_[d].resistance * r.electric.current * r.electric.current + r.electric.driver_loss;
+    const double speed = v[s.v_rotor];
+    const double rubbing = -r.friction_torque * speed;
+    account(Account::gear_cone) += r.cone_share * rubbing;
+    account(Account::gear_drag) += r.gear_drag_share * rubbing;
+    account(Account::motor_drag) += (1 - r.cone_share - r.gear_drag_share) * rubbing +
+                                    data.gearhead.ratio * data.gearhead.ratio * data.motor.viscous_drag * speed * speed;
+  }
+  for (std::size_t i = 0; i < drawn.size(); ++i) {
+    account(Account::supply) += m.supplies[i].voltage * drawn[i];
+    account(Account::supply_resistance) += m.supplies[i].resistance * drawn[i] * drawn[i];
+  }
+
+  for (std::size_t c = 0; c < chain.size(); ++c) {
+    const friction::ChainSolution& s = chain[c];
+    const CordSystem& cord = system_.cords[c];
+    const double viscous = cord.damping_time > 0 ? cord.law.slope(1) * cord.damping_time / a_ : 0;
+    // What material carries past a point: T λ − w(λ) per unit of unstretched length.
+    const auto carried = [&](std::size_t i) { return s.tension[i] * s.stretch[i] - cord.law.energy(s.stretch[i]); };
+    for (std::size_t k = 0; k < s.passed.size(); ++k)
+      account(Account::cord_bends) += s.passed[k] * (carried(k) - carried(k + 1)) / a_;
+    account(Account::wound_cord) += s.wound * cord.law.energy(s.stretch[0]) / a_;
+    if (viscous > 0) {
+      for (std::size_t i = 0; i < s.tension.size(); ++i) {
+        if (s.tension[i] <= 0) continue;
+        const double material = s.material[i] + (i == 0 ? s.wound : 0.0);
+        account(Account::cord_hysteresis) += (s.tension[i] - cord.law.tension(s.stretch[i])) * material *
+                                             (s.stretch[i] - base.cords[c].stretch[i]) / a_;
+      }
+    }
+  }
+  for (std::size_t i = 0; i < system_.hinges.size(); ++i) {
+    const double rate = v[system_.hinges[i].v];
+    account(Account::hinge_friction) -= hinge[i].friction_torque * rate;
+    account(Account::hinge_viscous) += m.bodies[at(system_.hinges[i].body)].hinge->viscous * rate * rate;
+    account(Account::end_stops) += hinge[i].stop_loss;
+  }
+  for (std::size_t i = 0; i < contact.size(); ++i) {
+    const ContactResult& r = contact[i];
+    if (r.normal_force <= 0 && r.elastic_force <= 0) continue;
+    const double closing = -r.closest.normal.dot(r.velocity);
+    account(Account::contact_damping) += (r.normal_force - r.elastic_force) * closing;
+    const double spring_rate = system_.contacts[i].law.tangential_stiffness *
+                               0.5 * (r.spring.squaredNorm() - base.spring[i].squaredNorm()) / a_;
+    account(Account::contact_friction) -= r.tangent_force.dot(r.velocity) + spring_rate;
+    if (system_.tree.links[at(system_.contacts[i].link_b)].kind == JointKind::prescribed) {
+      const Vector3d object_velocity = kinematics.velocity[at(system_.contacts[i].link_b)].at(r.point);
+      account(Account::prescribed_motion) -= r.force.dot(object_velocity);
+    }
+  }
+  return p;
+}
+
+}  // namespace sinewright::simulation

@@ -1,0 +1,250 @@
+#include "simulation/stepper.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace sinewright::simulation {
+
+namespace {
+
+constexpr double gamma = 1 - 1 / std::numbers::sqrt2;
+constexpr double rest = (1 - gamma) / gamma;  // extrapolation from the first stage to the second stage's base
+
+// Position errors of these sizes times the tolerance are let pass in one step.
+constexpr double hinge_scale = 0.2;         // [rad]
+constexpr double shaft_scale = 0.5;         // [rad]
+constexpr double place_scale = 0.01;        // [m], objects
+constexpr double material_scale = 2e-3;     // [m], cord that slips past a node
+constexpr double velocity_per_position = 50;  // [1/s]: velocity scale = position scale × this
+
+constexpr std::size_t at(int index) { return static_cast<std::size_t>(index); }
+
+}  // namespace
+
+State start_state(const System& system) {
+  State state;
+  state.q = system.start_q;
+  state.v = VectorXd::Zero(system.n_v);
+  state.mode.assign(at(system.n_rows), solver::Mode::sticks);
+  state.spring.assign(system.contacts.size(), Vector3d::Zero());
+  for (std::size_t d = 0; d < system.shafts.size(); ++d)
+    state.temperature.push_back({system.scenario.ambient, system.scenario.ambient});
+
+  dynamics::Kinematics kinematics(system.tree);
+  for (std::size_t o = 0; o < system.scenario.objects.size(); ++o)
+    kinematics.prescribed[at(system.link_of_object[o])].position = system.scenario.objects[o].at;
+  dynamics::update(system.tree, system.scenario.gravity, state.q, state.v, kinematics);
+  const auto pose = [&](int body) {
+    const auto& p = kinematics.pose[at(system.link_of_body[at(body)])];
+    return geometry::BodyPose{&p.R, &p.p};
+  };
+  for (const CordSystem& cord : system.cords) {
+    const model::Cord& data = system.model().cords[at(cord.cord)];
+    geometry::PathGeometry geometry = cord.path.make_geometry();
+    cord.path.evaluate(pose, geometry);
+    double whole = 0;
+    for (double length : geometry.length) whole += length;
+    const double stretch = data.pretension > 0 ? cord.law.stretch(data.pretension) : whole / (whole + data.slack);
+    friction::ChainState chain;
+    for (double length : geometry.length) {
+      chain.material.push_back(length / stretch);
+      chain.stretch.push_back(stretch);
+    }
+    chain.slip.assign(at(cord.path.node_count()), friction::Slip::stick);
+    state.cords.push_back(std::move(chain));
+  }
+  return state;
+}
+
+Stepper::Stepper(const System& system)
+    : system_(system),
+      stage_(system),
+      first_(start_state(system)),
+      second_(first_),
+      guess_(VectorXd::Zero(system.n_v)),
+      rate_(VectorXd::Zero(system.n_v)),
+      position_scale_(VectorXd::Constant(system.n_v, hinge_scale)) {
+  base_.q = first_.q;
+  base_.v = first_.v;
+  base_.cords = first_.cords;
+  base_.spring = first_.spring;
+  for (const Shaft& shaft : system.shafts) position_scale_[shaft.v_output] = position_scale_[shaft.v_rotor] = shaft_scale;
+  for (const dynamics::Link& link : system.tree.links)
+    if (link.kind == dynamics::JointKind::free) position_scale_.segment<3>(link.v + 3).setConstant(place_scale);
+  restart_step_ = std::min(1e-4, system.scenario.solver.max_step);
+  next_ = restart_step_;
+}
+
+// e = γ h (k₂ − k₁), what separates the second-order result from the first-order one, against the tolerance.
+double Stepper::stage_error(const State& from, const StageBase& base, const State& first, double h) const {
+  const double tolerance = system_.scenario.solver.tolerance;
+  double worst = 0;
+  for (int i = 0; i < system_.n_v; ++i) {
+    const double velocity = (stage_.v[i] - base.v[i]) - (first.v[i] - from.v[i]);
+    const double position = gamma * h * (stage_.v[i] - first.v[i]);
+    const double scale = tolerance * position_scale_[i];
+    worst = std::max(worst, std::max(std::abs(position), std::abs(velocity) / velocity_per_position) / scale);
+  }
+  for (std::size_t c = 0; c < base.cords.size(); ++c) {
+    double shift = 0;  // error of the material that has passed each node
+    for (std::size_t s = 0; s < base.cords[c].material.size(); ++s) {
+      shift += (stage_.chain[c].material[s] - base.cords[c].material[s]) -
+               (first.cords[c].material[s] - from.cords[c].material[s]);
+      worst = std::max(worst, std::abs(shift) / (tolerance * material_scale));
+    }
+  }
+  return worst;
+}
+
+void Stepper::advance_temperatures(State& state, double h) {
+  const auto& m = system_.model();
+  for (std::size_t d = 0; d < system_.shafts.size(); ++d) {
+    const model::Motor& motor = m.drives[d].motor;
+    if (!drive::has_thermal_network(motor)) continue;
+    const ShaftResult& r = stage_.shaft[d];
+    // All friction of motor and gear is taken to heat the housing.
+    const double rubbing = -r.friction_torque * stage_.v[system_.shafts[d].v_rotor];
+    const auto heat = drive::copper_loss(motor, r.electric.current, state.temperature[d].winding);
+    state.temperature[d] =
+        drive::thermal_step(motor, state.temperature[d], heat, rubbing, system_.scenario.ambient, h);
+  }
+}
+
+StepReport Stepper::step(State& state, const std::vector<DriveCommand>& commands, double until) {
+  const model::SolverSettings& settings = system_.scenario.solver;
+  const double left = until - state.time;
+  double h = std::min({next_, settings.max_step, left});
+  // A sliver before a breakpoint is not worth a step of its own.
+  if (left - h < 0.05 * h) h = left;
+
+  Stage::Result result;
+  for (;; h *= 0.5) {
+    if (h < settings.min_step && h < left) {
+      throw SimulationError(describe_failure(state, result));
+    }
+    const double a = gamma * h;
+    base_.q = state.q;
+    base_.v = state.v;
+    base_.cords = state.cords;
+    base_.spring = state.spring;
+    guess_ = state.v;
+    result = stage_.solve(state, base_, commands, a, state.time + a, guess_);
+    if (!result.solved) {
+      ++counters_.unsolved;
+      continue;
+    }
+    first_.temperature = state.temperature;
+    stage_.store(first_);
+    const Ledger first_power = stage_.powers(base_);
+
+    // How far the first stage, as a backward-Euler step, may be off: half the change of velocity over it.
+    double euler_error = 0;
+    for (int i = 0; i < system_.n_v; ++i)
+      euler_error = std::max(euler_error, 0.5 * a * std::abs(first_.v[i] - state.v[i]) /
+                                              (settings.tolerance * position_scale_[i]));
+    const bool mode_changed = first_.mode != state.mode;
+
+    bool take_both = false;
+    double error = 0;
+    Ledger second_power{};
+    if (!mode_changed) {
+      base_.q = state.q;
+      dynamics::advance(system_.tree, (1 - gamma) * h, first_.v, base_.q);
+      for (const Shaft& s : system_.shafts) {
+        base_.q[s.q_output] += (1 - gamma) * h * first_.v[s.v_output];
+        if (s.v_rotor != s.v_output) base_.q[s.q_rotor] += (1 - gamma) * h * first_.v[s.v_rotor];
+      }
+      base_.v = state.v + rest * (first_.v - state.v);
+      for (std::size_t c = 0; c < state.cords.size(); ++c) {
+        for (std::size_t s = 0; s < state.cords[c].material.size(); ++s) {
+          const auto extrapolate = [](double from, double to) { return from + rest * (to - from); };
+          base_.cords[c].material[s] = extrapolate(state.cords[c].material[s], first_.cords[c].material[s]);
+          base_.cords[c].stretch[s] = extrapolate(state.cords[c].stretch[s], first_.cords[c].stretch[s]);
+        }
+      }
+      for (std::size_t i = 0; i < state.spring.size(); ++i)
+        base_.spring[i] = state.spring[i] + rest * (first_.spring[i] - state.spring[i]);
+      guess_ = state.v + (first_.v - state.v) / gamma;
+      for (std::size_t k = 0; k < first_.mode.size(); ++k) (void)k;
+      const Stage::Result second = stage_.solve(first_, base_, commands, a, state.time + h, guess_);
+      if (second.solved) {
+        error = stage_error(state, base_, first_, h);
+        take_both = stage_.mode == first_.mode && error <= 1;
+        second_power = stage_.powers(base_);
+      }
+    }
+    if (!take_both && euler_error > 1) {
+      ++counters_.rejected;
+      continue;
+    }
+
+    StepReport report;
+    report.second_order = take_both;
+    if (take_both) {
+      stage_.store(second_);
+      second_.temperature = state.temperature;
+      for (std::size_t i = 0; i < account_count; ++i)
+        report.energy[i] = h * ((1 - gamma) * first_power[i] + gamma * second_power[i]);
+      report.step = h;
+      std::swap(state, second_);
+      ++counters_.second_order;
+      const double factor = std::clamp(0.85 / std::sqrt(std::max(error, 1e-12)), 0.3, 3.0);
+      next_ = h * factor;
+    } else {
+      // The stage object must show the state that is taken.
+      base_.q = state.q;
+      base_.v = state.v;
+      base_.cords = state.cords;
+      base_.spring = state.spring;
+      guess_ = first_.v;
+      if (!stage_.solve(state, base_, commands, a, state.time + a, guess_).solved) {
+        ++counters_.unsolved;
+        continue;
+      }
+      stage_.store(first_);
+      const Ledger power = stage_.powers(base_);
+      for (std::size_t i = 0; i < account_count; ++i) report.energy[i] = a * power[i];
+      report.step = a;
+      std::swap(state, first_);
+      if (mode_changed) ++counters_.mode_changes;
+      next_ = h * std::clamp(0.85 / std::sqrt(std::max({euler_error, error > 1 ? error : 0.0, 1e-12})), 0.3, 1.5);
+    }
+    ++counters_.steps;
+    advance_temperatures(state, report.step);
+    return report;
+  }
+}
+
+std::string Stepper::describe_failure(const State& state, const Stage::Result& result) const {
+  std::string where = "no velocity could be found";
+  if (result.worst >= 0) {
+    where = fmt::format("last correction {:.3g} at velocity {}", result.residual, result.worst);
+    for (const HingeJoint& joint : system_.hinges)
+      if (joint.v == result.worst)
+        where = fmt::format("the velocity of joint {} would not settle (last correction {:.3g} rad/s)",
+                            system_.model().bodies[at(joint.body)].hinge->name, result.residual);
+    for (std::size_t d = 0; d < system_.shafts.size(); ++d)
+      if (system_.shafts[d].v_output == result.worst || system_.shafts[d].v_rotor == result.worst)
+        where = fmt::format("the speed of drive {} would not settle (last correction {:.3g} rad/s)",
+                            system_.model().drives[d].name, result.residual);
+    for (std::size_t o = 0; o < system_.link_of_object.size(); ++o) {
+      const auto& link = system_.tree.links[at(system_.link_of_object[o])];
+      if (link.kind == dynamics::JointKind::free && result.worst >= link.v && result.worst < link.v + 6)
+        where = fmt::format("the velocity of object {} would not settle (last correction {:.3g})",
+                            system_.scenario.objects[o].name, result.residual);
+    }
+  }
+  for (std::size_t c = 0; c < stage_.chain.size(); ++c)
+    if (!stage_.chain[c].solved)
+      where = fmt::format("no consistent slip pattern was found for cord {} (first tension {:.4g} N)",
+                          system_.model().cords[at(system_.cords[c].cord)].name, stage_.chain[c].tension[0]);
+  return fmt::format(
+      "t = {:.6g} s: no step down to {:.1e} s could be solved; {}\n  likely causes: a force or stiffness far beyond the "
+      "parts' size, a cord point inside a guide, or masses far too small",
+      state.time, system_.scenario.solver.min_step, where);
+}
+
+}  // namespace sinewright::simulation

@@ -1,0 +1,65 @@
+#pragma once
+
+#include <stdexcept>
+#include <string>
+#include <vector>
+
+#include "simulation/stage.h"
+
+namespace sinewright::simulation {
+
+/// The simulation cannot go on: no step, however short, could be solved. Message fit to print, names time and part.
+class SimulationError : public std::runtime_error {
+ public:
+  using std::runtime_error::runtime_error;
+};
+
+/// What one accepted step did.
+struct StepReport {
+  double step = 0;          ///< length taken [s]
+  bool second_order = false;  ///< both stages were taken; else the first alone (backward Euler)
+  Ledger energy{};          ///< what went through each account [J]
+};
+
+/// Advances a state by error-controlled steps.
+///
+/// Two stages of the L-stable, stiffly accurate, singly diagonally implicit method of second order (γ = 1 − 1/√2); the
+/// first stage is a backward-Euler step of length γh. If a dry-friction row changes its mode within the step, or the
+/// second stage is not accurate enough while the first is, only the first stage is taken: set-valued laws then see a
+/// plain backward-Euler step. Source of the method: R. Alexander, SIAM J. Numer. Anal. 14 (1977) 1006 (from memory).
+/// See docs/numerics.md.
+class Stepper {
+ public:
+  explicit Stepper(const System& system);
+
+  /// Takes one step, not past `until`.
+  /// @throws SimulationError if no step of at least the shortest length can be solved.
+  StepReport step(State& state, const std::vector<DriveCommand>& commands, double until);
+
+  /// Next step begins short: something outside changed at once.
+  void restart() { next_ = std::min(next_, restart_step_); }
+
+  [[nodiscard]] const Stage& stage() const { return stage_; }  ///< as of the last accepted step
+
+  struct Counters {
+    long steps = 0, second_order = 0, rejected = 0, unsolved = 0, mode_changes = 0;
+  };
+  [[nodiscard]] const Counters& counters() const { return counters_; }
+
+ private:
+  [[nodiscard]] double stage_error(const State& from, const StageBase& base, const State& first, double h) const;
+  void advance_temperatures(State& state, double h);
+  std::string describe_failure(const State& state, const Stage::Result& result) const;
+
+  const System& system_;
+  Stage stage_;
+  StageBase base_;
+  State first_, second_;
+  VectorXd guess_, rate_;
+  VectorXd position_scale_;  // per velocity index
+  double next_ = 1e-4;
+  double restart_step_ = 1e-4;
+  Counters counters_;
+};
+
+}  // namespace sinewright::simulation

@@ -1,0 +1,164 @@
+#include "simulation/system.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "geometry/mass_properties.h"
+#include "quantity/invalid_input.h"
+
+namespace sinewright::simulation {
+
+namespace {
+
+using dynamics::JointKind;
+using dynamics::Link;
+
+// Force at which the tangential stiffness of a contact is taken: a light fingertip press.
+constexpr double reference_contact_force = 5.0;  // [N]
+
+model::MassProperties total_mass(const std::optional<model::MassProperties>& given,
+                                 const std::vector<model::Solid>& solids) {
+  std::vector<model::MassProperties> parts;
+  if (given) parts.push_back(*given);
+  for (const model::Solid& solid : solids) parts.push_back(geometry::mass_of(solid));
+  return parts.empty() ? model::MassProperties{} : geometry::combine(parts);
+}
+
+Link link_of(const model::Body& body, const std::vector<int>& link_of_body) {
+  Link link;
+  if (body.hinge) {
+    link.kind = JointKind::hinge;
+    link.parent = link_of_body[static_cast<std::size_t>(body.hinge->parent)];
+    link.at = body.hinge->at;
+    link.pin_axis = body.hinge->pin_axis.normalized();
+    link.seat = body.hinge->seat;
+    link.mass = total_mass(body.mass, body.solids);
+  } else {
+    link.kind = JointKind::fixed;
+    link.at = body.fixed->at;
+    link.seat = body.fixed->rotation;
+  }
+  return link;
+}
+
+Link link_of(const model::Object& object) {
+  Link link;
+  link.at = object.at;
+  link.seat = object.rotation;
+  if (std::holds_alternative<model::HeldFixed>(object.hold)) {
+    link.kind = JointKind::fixed;
+  } else if (std::holds_alternative<model::HeldOnPath>(object.hold)) {
+    link.kind = JointKind::prescribed;
+  } else {
+    link.kind = JointKind::free;
+    link.mass = total_mass(object.mass, object.solids);
+  }
+  return link;
+}
+
+const model::SurfacePair& pair_of(const model::Model& m, int a, int b) {
+  for (const model::SurfacePair& pair : m.pairs)
+    if ((pair.a == a && pair.b == b) || (pair.a == b && pair.b == a)) return pair;
+  throw InvalidInput(fmt::format(
+      "no friction is given between the surfaces '{}' and '{}'\n  needed: an entry in friction_pairs for the two",
+      m.surfaces[static_cast<std::size_t>(a)].name, m.surfaces[static_cast<std::size_t>(b)].name));
+}
+
+}  // namespace
+
+double value_at(const model::Course& course, double time) {
+  if (course.time.empty()) return 0;
+  const auto after = std::upper_bound(course.time.begin(), course.time.end(), time);
+  if (after == course.time.begin()) return course.value.front();
+  if (after == course.time.end()) return course.value.back();
+  const auto i = static_cast<std::size_t>(after - course.time.begin());
+  const double share = (time - course.time[i - 1]) / (course.time[i] - course.time[i - 1]);
+  return course.value[i - 1] + share * (course.value[i] - course.value[i - 1]);
+}
+
+int hinge_of_body(const System& system, int body) {
+  for (std::size_t i = 0; i < system.hinges.size(); ++i)
+    if (system.hinges[i].body == body) return static_cast<int>(i);
+  return -1;
+}
+
+System::System(model::Scenario given) : scenario(std::move(given)) {
+  const model::Model& m = scenario.model;
+
+  for (std::size_t i = 0; i < m.bodies.size(); ++i) {
+    const model::Body& body = m.bodies[i];
+    const int link = tree.add(link_of(body, link_of_body));
+    link_of_body.push_back(link);
+    if (!body.hinge) continue;
+    const bool rubs = body.hinge->pin || body.hinge->washers;
+    hinges.push_back({static_cast<int>(i), link, tree.links[static_cast<std::size_t>(link)].v, rubs ? n_rows++ : -1,
+                      friction::HingeFriction(body.hinge->pin, body.hinge->washers)});
+  }
+  for (const model::Object& object : scenario.objects) link_of_object.push_back(tree.add(link_of(object)));
+
+  n_q = tree.n_q;
+  n_v = tree.n_v;
+  for (const model::Drive& drive : m.drives) {
+    Shaft shaft;
+    shaft.v_output = shaft.v_rotor = n_v++;
+    shaft.q_output = shaft.q_rotor = n_q++;
+    if (drive.gearhead.backlash > 0) {
+      shaft.v_rotor = n_v++;
+      shaft.q_rotor = n_q++;
+    }
+    shaft.row = n_rows++;
+    shafts.push_back(shaft);
+  }
+
+  start_q = VectorXd::Zero(n_q);
+  for (const auto& [body, angle] : scenario.start_angles)
+    start_q[tree.links[static_cast<std::size_t>(link_of_body[static_cast<std::size_t>(body)])].q] = angle;
+  for (std::size_t i = 0; i < scenario.objects.size(); ++i) {
+    const Link& link = tree.links[static_cast<std::size_t>(link_of_object[i])];
+    if (link.kind != JointKind::free) continue;
+    start_q.segment<3>(link.q) = scenario.objects[i].at;
+    start_q.segment<4>(link.q + 3) = Eigen::Quaterniond(scenario.objects[i].rotation).coeffs();
+  }
+
+  // Guides are passed in the sense that the straight finger shows.
+  dynamics::Kinematics straight(tree);
+  VectorXd q0 = start_q;
+  for (const HingeJoint& hinge : hinges) q0[tree.links[static_cast<std::size_t>(hinge.link)].q] = 0;
+  dynamics::update(tree, Vector3d::Zero(), q0, VectorXd::Zero(n_v), straight);
+  const auto pose_of = [&](int body) {
+    const auto& pose = straight.pose[static_cast<std::size_t>(link_of_body[static_cast<std::size_t>(body)])];
+    return geometry::BodyPose{&pose.R, &pose.p};
+  };
+  for (std::size_t i = 0; i < m.cords.size(); ++i) {
+    const model::Cord& cord = m.cords[i];
+    const model::Line& line = m.lines[static_cast<std::size_t>(cord.line)];
+    const auto* pulley = std::get_if<model::PulleyEnd>(&cord.path.front());
+    std::optional<drive::CordPulley> winder;
+    if (pulley) winder.emplace(m.drives[static_cast<std::size_t>(pulley->drive)].pulley, line.diameter);
+    cords.push_back({static_cast<int>(i), pulley ? pulley->drive : -1, geometry::CordPath(cord, m.drives, pose_of),
+                     friction::TensionFunction(line.law), line.damping_time, winder});
+  }
+
+  for (std::size_t o = 0; o < scenario.objects.size(); ++o) {
+    const model::Object& object = scenario.objects[o];
+    for (std::size_t b = 0; b < m.bodies.size(); ++b) {
+      const model::Body& body = m.bodies[b];
+      for (const model::ContactShape& shape : body.shapes) {
+        std::string name = body.shapes.size() > 1 ? body.name + "." + shape.name : body.name;
+        if (scenario.objects.size() > 1) name += "@" + object.name;
+        const double radius = contact::effective_radius(shape.shape, object.shape.shape);
+        const auto& pair = pair_of(m, shape.surface, object.shape.surface);
+        contacts.push_back({std::move(name), static_cast<int>(b), static_cast<int>(o), link_of_body[b],
+                            link_of_object[o], contact::ShapePair(shape.shape, object.shape.shape),
+                            contact::combine(m.surfaces[static_cast<std::size_t>(shape.surface)],
+                                             m.surfaces[static_cast<std::size_t>(object.shape.surface)], pair.friction,
+                                             radius, reference_contact_force),
+                            contact::bounding_sphere(shape.shape), contact::bounding_sphere(object.shape.shape)});
+      }
+    }
+  }
+}
+
+}  // namespace sinewright::simulation
