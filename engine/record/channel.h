@@ -37,13 +37,14 @@ struct Verdict {
   std::string demand;   ///< in words with a unit, for instance "at least 5 N"
   double value = 0;     ///< SI
   bool met = false;
+  std::string unit = "1";  ///< of `value`, in the notation of quantity/
 };
 
 /// All that is needed to run the same again.
 struct Inputs {
   std::string engine_version;
   std::string scenario_path;                               ///< the first of `files`
-  std::vector<std::pair<std::string, std::string>> files;  ///< (path as read, text verbatim)
+  std::vector<std::pair<std::string, std::string>> files;  ///< (path as read, content verbatim, text or not)
   std::vector<std::string> overrides;                      ///< "key.path=value" from the command line
   unsigned long long seed = 0;
 };

@@ -1,0 +1,11 @@
+#pragma once
+
+#include <chrono>
+#include <cstddef>
+
+inline constexpr std::size_t kMaxStamps = 4'000'000;
+
+/// A clock that all processes share [s].
+inline double wall_time() {
+  return std::chrono::duration<double>(std::chrono::steady_clock::now().time_since_epoch()).count();
+}
