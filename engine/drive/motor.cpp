@@ -40,8 +40,8 @@ struct SupplyPoint {
   double slope = 1;    // d(V − U₀ + R_s Σ I_s)/dV there; infinite where V_s is held at 0
 };
 
-// The highest V with V = U₀ − R_s Σ I_s(V). Between break points the sum is power/V + conductance V − offset, so V solves
-// (1 + R_s conductance) V² − (U₀ + R_s offset) V + R_s power = 0.
+// The highest V with V = U₀ − R_s Σ I_s(V). Between break points the sum is power/V + conductance V − offset,
+// so V solves (1 + R_s conductance) V² − (U₀ + R_s offset) V + R_s power = 0.
 SupplyPoint supply_point(std::span<const DriveInput> input, double open_voltage, double resistance) {
   if (resistance == 0) return {open_voltage, std::numeric_limits<double>::infinity()};
   // A solution that sits on a break point may fall on the wrong side of it by rounding, seen from both sides.
@@ -121,7 +121,8 @@ void solve_supply(std::span<const DriveInput> input, double open_voltage, double
       out.current = std::copysign(in.current_limit, out.current);
       out.motor_voltage = in.resistance * out.current + emf;
     } else {
-      // dV_s/de = (R_s/R) / slope where this drive's back-EMF e feeds back on the supply: at full duty and drawing.
+      // dV_s/de = (R_s/R) / slope where this drive's back-EMF e feeds back on the supply: at full duty and
+      // drawing.
       double sag = 0;
       if (full_duty && wanted * out.current > 0) sag = internal_resistance / in.resistance / supply.slope;
       out.current_by_speed = in.torque_constant * (sag - 1) / in.resistance;
@@ -152,19 +153,20 @@ ElectricState solve_drive(const DriveInput& input, double open_voltage, double i
 void check_motor(const model::Motor& motor) {
   using friction::require;
   const auto not_negative = [](double x) { return std::isfinite(x) && x >= 0; };
-  require(std::isfinite(motor.resistance) && motor.resistance > 0, "winding resistance", motor.resistance, "ohm",
-          "finite and > 0");
-  require(std::isfinite(motor.torque_constant) && motor.torque_constant > 0, "torque constant", motor.torque_constant,
-          "N m/A", "finite and > 0");
+  require(std::isfinite(motor.resistance) && motor.resistance > 0, "winding resistance", motor.resistance,
+          "ohm", "finite and > 0");
+  require(std::isfinite(motor.torque_constant) && motor.torque_constant > 0, "torque constant",
+          motor.torque_constant, "N m/A", "finite and > 0");
   require(std::isfinite(motor.rotor_inertia) && motor.rotor_inertia > 0, "rotor inertia", motor.rotor_inertia,
           "kg m^2", "finite and > 0");
   require(not_negative(motor.kinetic_drag), "kinetic drag of the motor", motor.kinetic_drag, "N m",
           "finite and >= 0");
-  require(std::isfinite(motor.static_drag) && motor.static_drag >= motor.kinetic_drag, "static drag of the motor",
-          motor.static_drag, "N m", "finite and at least the kinetic drag");
+  require(std::isfinite(motor.static_drag) && motor.static_drag >= motor.kinetic_drag,
+          "static drag of the motor", motor.static_drag, "N m", "finite and at least the kinetic drag");
   require(not_negative(motor.viscous_drag), "viscous drag of the motor", motor.viscous_drag, "N m s/rad",
           "finite and >= 0");
-  require(not_negative(motor.resistance_slope), "resistance slope", motor.resistance_slope, "1/K", "finite and >= 0");
+  require(not_negative(motor.resistance_slope), "resistance slope", motor.resistance_slope, "1/K",
+          "finite and >= 0");
 }
 
 }  // namespace sinewright::drive

@@ -10,8 +10,10 @@ namespace sinewright::drive {
 /// @param temperature  of the copper [K].
 [[nodiscard]] double winding_resistance(const model::Motor& motor, double temperature) noexcept;
 
-/// A temperature coefficient given at one temperature, restated for another: α₁ = α₀ / (1 + α₀ (T₁ − T₀)) [1/K].
-[[nodiscard]] double rebased_resistance_slope(double slope, double temperature, double new_temperature) noexcept;
+/// A temperature coefficient given at one temperature, restated for another: α₁ = α₀ / (1 + α₀ (T₁ − T₀))
+/// [1/K].
+[[nodiscard]] double rebased_resistance_slope(double slope, double temperature,
+                                              double new_temperature) noexcept;
 
 enum class DriverMode {
   voltage,  ///< the driver puts the commanded voltage on the motor, as far as supply and current limit allow
@@ -31,33 +33,36 @@ struct DriveInput {
 
 /// What comes of it.
 struct ElectricState {
-  double current = 0;           ///< of the motor; torque on the rotor is k times this [A]
-  double motor_voltage = 0;     ///< R i + k ω [V]
-  double supply_voltage = 0;    ///< at the supply's terminals, under load [V]
-  double supply_current = 0;    ///< drawn by this drive, never negative [A]
-  double current_by_speed = 0;  ///< ∂i/∂ω, through the supply's sag as well, other drives' speeds fixed [A s/rad]
-  double driver_loss = 0;       ///< supply power − motor voltage × current: returned power that the driver burns [W]
-  bool limited = false;         ///< the driver chops at its current limit
+  double current = 0;         ///< of the motor; torque on the rotor is k times this [A]
+  double motor_voltage = 0;   ///< R i + k ω [V]
+  double supply_voltage = 0;  ///< at the supply's terminals, under load [V]
+  double supply_current = 0;  ///< drawn by this drive, never negative [A]
+  /// ∂i/∂ω, through the supply's sag as well, with other drives' speeds fixed [A s/rad].
+  double current_by_speed = 0;
+  /// Supply power − motor voltage × current: returned power that the driver burns [W].
+  double driver_loss = 0;
+  bool limited = false;  ///< the driver chops at its current limit
 };
 
 /// Currents and voltages of all drives on one supply.
 ///
-/// A driver is an ideal chopper (buck converter): its motor sees any voltage between −V_s and V_s, and power is conserved,
-/// V_s I_s = u i, while the motor takes power. A motor that gives power back (u i < 0) does not charge the supply:
-/// I_s = 0 and the driver burns u i. The current limit holds in braking too; when the back-EMF alone exceeds V_s + R i the
-/// motor voltage stands above V_s. The inductance and the current's ripple are left out.
+/// A driver is an ideal chopper (buck converter): its motor sees any voltage between −V_s and V_s, and power
+/// is conserved, V_s I_s = u i, while the motor takes power. A motor that gives power back (u i < 0) does not
+/// charge the supply: I_s = 0 and the driver burns u i. The current limit holds in braking too; when the
+/// back-EMF alone exceeds V_s + R i the motor voltage stands above V_s. The inductance and the current's
+/// ripple are left out.
 ///
 ///     full duty     i = (±V_s − k ω) / R,  |commanded| above V_s
 ///     chopping      i = (u − k ω) / R or i = ± limit
 ///     supply        V_s = U₀ − R_s Σ I_s,  not below 0
 ///
-/// For one drive at full duty that is i = (U₀ − k ω) / (R + R_s). The equation for V_s is quadratic between the points
-/// where a drive changes from one of these cases to the next; it is solved exactly, from U₀ downward, and the first
-/// (highest) solution counts. Currents are continuous and piecewise smooth in the speeds, with one exception: chopping
-/// drives that together ask for more than the supply's largest power U₀²/(4 R_s) make its voltage collapse below U₀/2,
-/// as they would in the world.
+/// For one drive at full duty that is i = (U₀ − k ω) / (R + R_s). The equation for V_s is quadratic between
+/// the points where a drive changes from one of these cases to the next; it is solved exactly, from U₀
+/// downward, and the first (highest) solution counts. Currents are continuous and piecewise smooth in the
+/// speeds, with one exception: chopping drives that together ask for more than the supply's largest power
+/// U₀²/(4 R_s) make its voltage collapse below U₀/2, as they would in the world.
 ///
-/// @param input               one entry a drive; numbers finite, resistances > 0 (checked once by `check_motor`).
+/// @param input               one entry a drive; numbers finite, resistances > 0 (`check_motor` sees to that).
 /// @param open_voltage        U₀ [V], >= 0.
 /// @param internal_resistance R_s [Ω], >= 0.
 /// @param state               written, as many entries as `input`.

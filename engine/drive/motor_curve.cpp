@@ -19,7 +19,8 @@ MotorCurve motor_curve(const model::Motor& motor, double voltage, double resista
   // With x = ω/ω₀: output (1 − x) x ω₀ τ_s, input U (I_s − x (I_s − I₀)). The quotient is stationary where
   // c x² − 2 x + 1 = 0 with c = 1 − I₀/I_s, so x = (1 − √(1 − c)) / c = 1 / (1 + √(I₀/I_s)).
   const double x = 1 / (1 + std::sqrt(curve.no_load_current / curve.stall_current));
-  curve.current_at_highest_efficiency = curve.stall_current - x * (curve.stall_current - curve.no_load_current);
+  curve.current_at_highest_efficiency =
+      curve.stall_current - x * (curve.stall_current - curve.no_load_current);
   curve.torque_at_highest_efficiency = (1 - x) * curve.stall_torque;
   curve.highest_efficiency = x * curve.no_load_speed * curve.torque_at_highest_efficiency /
                              (voltage * curve.current_at_highest_efficiency);
@@ -32,7 +33,8 @@ double motor_torque(const model::Motor& motor, double voltage, double resistance
 }
 
 double run_up_time_constant(const model::Motor& motor, double resistance, double inertia) noexcept {
-  return inertia * resistance / (motor.torque_constant * motor.torque_constant + resistance * motor.viscous_drag);
+  return inertia * resistance /
+         (motor.torque_constant * motor.torque_constant + resistance * motor.viscous_drag);
 }
 
 double current_limit_corner_speed(const model::Motor& motor, double voltage, double resistance,

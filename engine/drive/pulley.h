@@ -8,8 +8,9 @@ namespace sinewright::drive {
 ///
 ///     r(φ) = R + d/2 + d · max(0, φ) / (2π · turns_per_layer)
 ///
-/// The cord runs on the bare groove up to shaft angle 0 and then grows over itself as an even spiral. A real layer is a
-/// step of about d each `turns_per_layer` turns; the spiral follows the steps' upper corners, at most one d above them.
+/// The cord runs on the bare groove up to shaft angle 0 and then grows over itself as an even spiral. A real
+/// layer is a step of about d each `turns_per_layer` turns; the spiral follows the steps' upper corners, at
+/// most one d above them.
 class CordPulley {
  public:
   /// @throws InvalidInput if the radius or the cord diameter is out of range.

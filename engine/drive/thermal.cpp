@@ -26,8 +26,9 @@ WindingHeat copper_loss(const model::Motor& motor, double current, double windin
           square * motor.resistance * motor.resistance_slope};
 }
 
-ThermalState thermal_step(const model::Motor& motor, const ThermalState& state, const WindingHeat& winding_heat,
-                          double housing_heat, double ambient, double step) noexcept {
+ThermalState thermal_step(const model::Motor& motor, const ThermalState& state,
+                          const WindingHeat& winding_heat, double housing_heat, double ambient,
+                          double step) noexcept {
   const double g1 = 1 / motor.winding_to_housing;  // [W/K]
   const double g2 = 1 / motor.housing_to_ambient;
   const double cw = motor.winding_capacity;
@@ -39,8 +40,8 @@ ThermalState thermal_step(const model::Motor& motor, const ThermalState& state, 
   const double through = g1 * (state.winding - state.housing);
   const double rate_w = (winding_heat.power - through) / cw;
   const double rate_h = (housing_heat + through - g2 * (state.housing - ambient)) / ch;
-  // Eigenvalues are real and distinct, as a12 a21 > 0. The one of smaller size comes from the determinant, which is
-  // written out so that the slow time constant keeps its digits.
+  // Eigenvalues are real and distinct, as a12 a21 > 0. The one of smaller size comes from the determinant,
+  // which is written out so that the slow time constant keeps its digits.
   const double mean = 0.5 * (a11 + a22);
   const double half_gap = std::sqrt(0.25 * (a11 - a22) * (a11 - a22) + a12 * a21);
   const double determinant = (g1 * g2 - g * (g1 + g2)) / (cw * ch);
@@ -49,8 +50,8 @@ ThermalState thermal_step(const model::Motor& motor, const ThermalState& state, 
   // x(t) = ∫₀^t exp(A s) ds · rate, by Sylvester's formula.
   const double f1 = integrated_exponential(l1, step) / (l1 - l2);
   const double f2 = integrated_exponential(l2, step) / (l1 - l2);
-  const double along = f1 - f2;               // factor of A
-  const double plain = f2 * l1 - f1 * l2;     // factor of the identity
+  const double along = f1 - f2;            // factor of A
+  const double plain = f2 * l1 - f1 * l2;  // factor of the identity
   return {state.winding + plain * rate_w + along * (a11 * rate_w + a12 * rate_h),
           state.housing + plain * rate_h + along * (a21 * rate_w + a22 * rate_h)};
 }

@@ -14,14 +14,17 @@ struct ThermalState {
 /// True when a motor has all four numbers of its thermal network.
 [[nodiscard]] bool has_thermal_network(const model::Motor& motor) noexcept;
 
-/// Heat that goes into the winding: watts at the step's start plus a change with the winding's own temperature.
+/// Heat that goes into the winding: watts at the step's start plus a change with the winding's own
+/// temperature.
 struct WindingHeat {
-  double power = 0;     ///< at the temperature that the step starts with [W]
-  double by_winding = 0;  ///< ∂power/∂T_winding [W/K]; I² R₀ α for copper loss at constant current, 0 for constant heat
+  double power = 0;  ///< at the temperature that the step starts with [W]
+  /// ∂power/∂T_winding [W/K]; I² R₀ α for copper loss at constant current, 0 for constant heat.
+  double by_winding = 0;
 };
 
 /// Copper loss I² R(T) with its slope, for `thermal_step`.
-[[nodiscard]] WindingHeat copper_loss(const model::Motor& motor, double current, double winding_temperature) noexcept;
+[[nodiscard]] WindingHeat copper_loss(const model::Motor& motor, double current,
+                                      double winding_temperature) noexcept;
 
 /// Advances the two-node network winding – housing – ambient by one step of any length.
 ///

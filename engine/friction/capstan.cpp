@@ -12,7 +12,9 @@ namespace {
 // exp() overflows a double just above this.
 constexpr double largest_exponent = 709.0;
 
-bool finite_nonnegative(double x) { return std::isfinite(x) && x >= 0; }
+bool finite_nonnegative(double x) {
+  return std::isfinite(x) && x >= 0;
+}
 
 }  // namespace
 
@@ -91,7 +93,8 @@ BendCone bend_cone(const model::ChannelFriction& channel, double factor, double 
   cone.kinetic = friction * lever + bending;
   cone.sticking = channel.static_ratio * friction * lever + bending;
   cone.kinetic_by_turning_angle =
-      friction * factor * groove + (turning_angle < full_bending_loss_angle ? loss / full_bending_loss_angle : 0.0);
+      friction * factor * groove +
+      (turning_angle < full_bending_loss_angle ? loss / full_bending_loss_angle : 0.0);
   cone.kinetic_by_line_load = friction_slope * lever;
   return cone;
 }
@@ -106,15 +109,16 @@ double bend_friction_exponent(const model::ChannelFriction& channel, double fact
 }
 
 void check_channel(const model::ChannelFriction& channel) {
-  require(finite_nonnegative(channel.kinetic), "channel friction, kinetic", channel.kinetic, "", "finite and >= 0");
+  require(finite_nonnegative(channel.kinetic), "channel friction, kinetic", channel.kinetic, "",
+          "finite and >= 0");
   require(std::isfinite(channel.static_ratio) && channel.static_ratio >= 1, "channel friction, static ratio",
           channel.static_ratio, "", "finite and >= 1 (static over kinetic coefficient)");
   require(channel.load_exponent > 0 && channel.load_exponent <= 1, "channel friction, load exponent",
           channel.load_exponent, "", "above 0, at most 1");
   require(std::isfinite(channel.bending_loss) && channel.bending_loss >= 1, "channel friction, bending loss",
           channel.bending_loss, "", "finite and >= 1 (a tension ratio)");
-  require(channel.groove_angle >= 0 && channel.groove_angle <= std::numbers::pi, "channel friction, groove angle",
-          channel.groove_angle, "rad", "0 (no groove) to pi");
+  require(channel.groove_angle >= 0 && channel.groove_angle <= std::numbers::pi,
+          "channel friction, groove angle", channel.groove_angle, "rad", "0 (no groove) to pi");
   if (channel.load_exponent == 1) return;
   require(std::isfinite(channel.reference_line_load) && channel.reference_line_load > 0,
           "channel friction, reference line load", channel.reference_line_load, "N/m",

@@ -8,8 +8,9 @@ namespace sinewright::friction {
 ///
 ///     T_out / T_in = exp(μ θ)                       (Euler–Eytelwein)
 ///
-/// Holds for a massless cord without bending stiffness and constant μ along the arc; the shape of the arc does not
-/// matter. Derivation and limits: docs/theory/capstan.md. Checked by tests/friction/capstan_test.cpp.
+/// Holds for a massless cord without bending stiffness and constant μ along the arc; the shape of the arc
+/// does not matter. Derivation and limits: docs/theory/capstan.md. Checked by
+/// tests/friction/capstan_test.cpp.
 ///
 /// @param friction       μ, Coulomb coefficient [–], finite, ≥ 0.
 /// @param turning_angle  θ, total turning of the cord along the bend [rad], finite, ≥ 0; may exceed 2π.
@@ -26,13 +27,15 @@ namespace sinewright::friction {
 
 /// How much a V groove raises the friction of a cord that rests on both its walls: 1 / sin(α/2).
 ///
-/// @param included_angle  α between the walls [rad], in [0, π]; 0 stands for "no groove" and gives 1, as π does.
+/// @param included_angle  α between the walls [rad], in [0, π]; 0 stands for "no groove" and gives 1, as π
+/// does.
 /// @throws InvalidInput if the angle is out of range.
 [[nodiscard]] double groove_factor(double included_angle);
 
 /// Turning angle of a helix on a cylinder: θ = φ cos a.
 ///
-/// The curve's own turning counts, not the angle φ about the cylinder: curvature cos²a / R over the length R φ / cos a.
+/// The curve's own turning counts, not the angle φ about the cylinder: curvature cos²a / R over the
+/// length R φ / cos a.
 /// @param winding_angle  φ about the cylinder's axis [rad], ≥ 0.
 /// @param lead_angle     a between the cord and a plain hoop [rad], in [−π/2, π/2].
 /// @throws InvalidInput if an argument is out of range.
@@ -61,8 +64,9 @@ struct PowerLawFriction {
 [[nodiscard]] PowerLawFriction power_law(const model::ChannelFriction& channel);
 
 /// Turning angle from which on a bend costs the whole `bending_loss` of its channel; below, the loss grows in
-/// proportion to the angle. A stiff cord takes the full curvature of a bend only when the bend turns by more than the
-/// two angles that its free ends cut off (docs/theory/capstan.md); 1 rad is a round figure for that, our own choice.
+/// proportion to the angle. A stiff cord takes the full curvature of a bend only when the bend turns by more
+/// than the two angles that its free ends cut off (docs/theory/capstan.md); 1 rad is a round figure for that,
+/// our own choice.
 inline constexpr double full_bending_loss_angle = 1.0;  // [rad]
 
 /// What a bend allows: the cord sticks while |ln(T_a / T_b)| is below `sticking`, and slides at `kinetic`.
@@ -79,13 +83,13 @@ struct BendCone {
 ///     sticking = the same with static_ratio · μ(p)
 ///     μ(p)     = min(highest, kinetic · (p / p_ref)^(n−1))
 ///
-/// A bend that is cut into several nodes asks once, for the angle of the whole bend, and shares the exponents out:
-/// asking a node at a time would charge the bending loss more than once.
+/// A bend that is cut into several nodes asks once, for the angle of the whole bend, and shares the exponents
+/// out: asking a node at a time would charge the bending loss more than once.
 ///
 /// @param factor         the bend's own multiplier of μ [–], ≥ 0.
 /// @param turning_angle  θ of the whole bend [rad], ≥ 0.
-/// @param line_load      p = T / R [N/m], ≥ 0; unused when load_exponent is 1. Infinite (a sharp corner has no radius):
-///                       μ is the value at the reference line load.
+/// @param line_load      p = T / R [N/m], ≥ 0; unused when load_exponent is 1. Infinite
+///                       (a sharp corner has no radius): μ is the value at the reference line load.
 [[nodiscard]] BendCone bend_cone(const model::ChannelFriction& channel, double factor, double turning_angle,
                                  double line_load) noexcept;
 

@@ -46,7 +46,8 @@ double back_drive_torque(const model::Gearhead& gearhead, double rotor_drag) noe
 }
 
 void check_gearhead(const model::Gearhead& gearhead) {
-  require(std::isfinite(gearhead.ratio) && gearhead.ratio > 0, "gear ratio", gearhead.ratio, "", "finite and > 0");
+  require(std::isfinite(gearhead.ratio) && gearhead.ratio > 0, "gear ratio", gearhead.ratio, "",
+          "finite and > 0");
   require(gearhead.forward_efficiency > 0 && gearhead.forward_efficiency <= 1, "forward efficiency",
           gearhead.forward_efficiency, "", "above 0, at most 1");
   require(gearhead.backward_efficiency >= 0 && gearhead.backward_efficiency <= 1, "backward efficiency",

@@ -20,8 +20,8 @@ struct GearFriction {
 ///             unwinding = (1 − η_b) τ + drag        (the load drives the motor back)
 ///     τ < 0:  the two factors change places, with |τ|
 ///
-/// With η_b = 2 − 1/η_f both factors are equal: the loss belongs to the transmitted load, whichever side drives.
-/// η_b = 0 locks: no load turns the shaft back, however large. See docs/theory/gearhead.md.
+/// With η_b = 2 − 1/η_f both factors are equal: the loss belongs to the transmitted load, whichever side
+/// drives. η_b = 0 locks: no load turns the shaft back, however large. See docs/theory/gearhead.md.
 /// @param load_torque  τ of the load on the output shaft, positive when it opposes winding [N m].
 [[nodiscard]] GearFriction gear_friction(const model::Gearhead& gearhead, double load_torque) noexcept;
 
@@ -33,8 +33,8 @@ struct GearFriction {
 /// @throws InvalidInput if out of range.
 [[nodiscard]] double backward_efficiency(double forward);
 
-/// Of a train of stages: the product of the stages' own. Putting the train's overall efficiency into the one-stage
-/// formula gives a far too low value.
+/// Of a train of stages: the product of the stages' own. Putting the train's overall efficiency into the
+/// one-stage formula gives a far too low value.
 /// @param forward  each stage's forward efficiency, in (0, 1].
 [[nodiscard]] double backward_efficiency(std::span<const double> forward);
 
@@ -45,7 +45,8 @@ struct GearFriction {
 /// @param rotor_torque  net torque of the rotor after its own drag, >= 0 [N m].
 [[nodiscard]] double forward_output_torque(const model::Gearhead& gearhead, double rotor_torque) noexcept;
 
-/// Smallest torque at the output that turns the rotor backward against its drag; infinite if the gearhead locks [N m].
+/// Smallest torque at the output that turns the rotor backward against its drag; infinite if the gearhead
+/// locks [N m].
 ///
 ///     τ = (ratio · rotor drag + drag) / η_b
 [[nodiscard]] double back_drive_torque(const model::Gearhead& gearhead, double rotor_drag) noexcept;

@@ -9,8 +9,8 @@ namespace sinewright::friction {
 namespace {
 
 void check_pair(const model::DryFriction& pair) {
-  require(std::isfinite(pair.kinetic_coefficient) && pair.kinetic_coefficient >= 0, "kinetic friction coefficient",
-          pair.kinetic_coefficient, "", "finite and >= 0");
+  require(std::isfinite(pair.kinetic_coefficient) && pair.kinetic_coefficient >= 0,
+          "kinetic friction coefficient", pair.kinetic_coefficient, "", "finite and >= 0");
   require(std::isfinite(pair.static_coefficient) && pair.static_coefficient >= pair.kinetic_coefficient,
           "static friction coefficient", pair.static_coefficient, "", "finite and at least the kinetic one");
 }
@@ -25,11 +25,12 @@ HingeLoad split_hinge_load(const Vector3d& axis, const Vector3d& force, const Ve
   return load;
 }
 
-HingeFriction::HingeFriction(const std::optional<model::Pin>& pin, const std::optional<model::Washers>& washers) {
+HingeFriction::HingeFriction(const std::optional<model::Pin>& pin,
+                             const std::optional<model::Washers>& washers) {
   if (pin) {
     check_pair(pin->friction);
-    require(std::isfinite(pin->bearing_span) && pin->bearing_span >= 0, "bearing span", pin->bearing_span, "m",
-            "finite and >= 0");
+    require(std::isfinite(pin->bearing_span) && pin->bearing_span >= 0, "bearing span", pin->bearing_span,
+            "m", "finite and >= 0");
     pin_arm_.sticking = friction_circle_radius(pin->friction.static_coefficient, pin->diameter / 2);
     pin_arm_.kinetic = friction_circle_radius(pin->friction.kinetic_coefficient, pin->diameter / 2);
     span_ = pin->bearing_span;

@@ -1,7 +1,8 @@
 #pragma once
 
-#include <Eigen/Core>
 #include <optional>
+
+#include <Eigen/Core>
 
 #include "friction/washer.h"
 #include "model/body.h"
@@ -29,7 +30,8 @@ class HingeFriction {
   /// @throws InvalidInput if a diameter, coefficient, span or preload is out of range.
   HingeFriction(const std::optional<model::Pin>& pin, const std::optional<model::Washers>& washers);
 
-  /// Friction torque limits under a load: r sin φ times the sum of the bearing loads, plus washers. Allocates nothing.
+  /// Friction torque limits under a load: r sin φ times the sum of the bearing loads, plus washers. Allocates
+  /// nothing.
   /// @param axis  unit vector along the pin, in the frame of the load.
   [[nodiscard]] TorqueLimit limit(const Vector3d& axis, const HingeLoad& load) const noexcept;
 

@@ -1,7 +1,8 @@
 #include "friction/journal.h"
 
-#include <Eigen/Geometry>
 #include <cmath>
+
+#include <Eigen/Geometry>
 
 #include "friction/argument.h"
 

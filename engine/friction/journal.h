@@ -8,9 +8,10 @@ using Eigen::Vector3d;
 
 /// Radius of the friction circle of a loose journal: r sin φ with tan φ = μ, that is r μ / √(1 + μ²).
 ///
-/// The resultant force R between pin and bore (pressure and friction together) passes the axis at this distance while
-/// the bore slides. The engine uses it because the reaction that the equations of motion give is that resultant; μ N r
-/// with the pressure N alone is the same torque. Reading R as N overstates it by √(1 + μ²) − 1: 2 % at μ = 0.2.
+/// The resultant force R between pin and bore (pressure and friction together) passes the axis at this
+/// distance while the bore slides. The engine uses it because the reaction that the equations of motion give
+/// is that resultant; μ N r with the pressure N alone is the same torque. Reading R as N overstates it by
+/// √(1 + μ²) − 1: 2 % at μ = 0.2.
 /// @param friction  μ [–], finite, ≥ 0.
 /// @param radius    r of the pin [m], finite, ≥ 0.
 /// @throws InvalidInput if an argument is out of range.

@@ -14,8 +14,8 @@ namespace {
 using Value = TensionFunction::Value;
 using Inverse = TensionFunction::Inverse;
 
-// Number of intervals of the table that starts Newton's iteration: its cubic is then good to about six digits, so that
-// one or two steps reach rounding.
+// Number of intervals of the table that starts Newton's iteration: its cubic is then good to about six
+// digits, so that one or two steps reach rounding.
 constexpr int guess_intervals = 64;
 
 // Sum over Ogden's terms. expm1 keeps the digits near λ = 1, where both powers are close to 1.
@@ -24,7 +24,7 @@ Value ogden(double area, const std::vector<std::pair<double, double>>& terms, do
   double tension = 0;
   double slope = 0;
   for (const auto& [modulus, exponent] : terms) {
-    const double along = std::expm1(exponent * log_stretch);        // λ^α − 1
+    const double along = std::expm1(exponent * log_stretch);          // λ^α − 1
     const double across = std::expm1(-0.5 * exponent * log_stretch);  // λ^(−α/2) − 1
     tension += modulus * (along - across);
     slope += modulus * ((exponent - 1) * (1 + along) + (0.5 * exponent + 1) * (1 + across));
@@ -32,7 +32,8 @@ Value ogden(double area, const std::vector<std::pair<double, double>>& terms, do
   return {area * tension / stretch, area * slope / (stretch * stretch)};
 }
 
-double ogden_energy(double area, const std::vector<std::pair<double, double>>& terms, double stretch) noexcept {
+double ogden_energy(double area, const std::vector<std::pair<double, double>>& terms,
+                    double stretch) noexcept {
   const double log_stretch = std::log(stretch);
   double energy = 0;
   for (const auto& [modulus, exponent] : terms) {
@@ -42,15 +43,16 @@ double ogden_energy(double area, const std::vector<std::pair<double, double>>& t
   return area * energy;
 }
 
-// Slope at a point between two intervals that both rise (Fritsch and Butland's weighted harmonic mean, as in PCHIP).
+// Slope at a point between two intervals that both rise (Fritsch and Butland's weighted harmonic mean, as in
+// PCHIP).
 double inner_slope(double width_left, double width_right, double secant_left, double secant_right) {
   const double weight_left = 2 * width_right + width_left;
   const double weight_right = width_right + 2 * width_left;
   return (weight_left + weight_right) / (weight_left / secant_left + weight_right / secant_right);
 }
 
-// Slope at either end by the three-point formula, kept between a third and three times the end's secant: within that
-// range the cubic is monotone, and a slope of zero (which could not be inverted) is ruled out.
+// Slope at either end by the three-point formula, kept between a third and three times the end's secant:
+// within that range the cubic is monotone, and a slope of zero (which could not be inverted) is ruled out.
 double end_slope(double width, double next_width, double secant, double next_secant) {
   const double slope = ((2 * width + next_width) * secant - width * next_secant) / (width + next_width);
   return std::clamp(slope, secant / 3, 3 * secant);
@@ -63,8 +65,8 @@ TensionFunction::TensionFunction(const model::TensionLaw& law) {
 }
 
 void TensionFunction::build(const model::LinearLaw& law) {
-  require(std::isfinite(law.axial_stiffness) && law.axial_stiffness > 0, "axial stiffness", law.axial_stiffness, "N",
-          "finite and > 0");
+  require(std::isfinite(law.axial_stiffness) && law.axial_stiffness > 0, "axial stiffness",
+          law.axial_stiffness, "N", "finite and > 0");
   law_ = Linear{};
   initial_slope_ = law.axial_stiffness;
   max_stretch_ = std::numeric_limits<double>::infinity();
@@ -80,8 +82,8 @@ void TensionFunction::build(const model::RubberLaw& law) {
     require(std::isfinite(exponent) && exponent != 0, "rubber term exponent", exponent, "", "finite, not 0");
   }
   max_stretch_ = law.max_stretch;
-  // A coarse walk finds a falling branch that a bad fit has; a branch narrower than a step would pass, and then the
-  // safeguarded inverse still returns one of its solutions.
+  // A coarse walk finds a falling branch that a bad fit has; a branch narrower than a step would pass, and
+  // then the safeguarded inverse still returns one of its solutions.
   constexpr int samples = 400;
   for (int i = 0; i <= samples; ++i) {
     const double stretch = 1 + (max_stretch_ - 1) * i / samples;
@@ -107,7 +109,8 @@ void TensionFunction::build(const model::RubberLaw& law) {
 void TensionFunction::build(const model::TableLaw& law) {
   const std::vector<double>& x = law.stretch;
   const std::vector<double>& y = law.tension;
-  require(x.size() >= 2, "number of points in the stretch table", static_cast<double>(x.size()), "", "at least 2");
+  require(x.size() >= 2, "number of points in the stretch table", static_cast<double>(x.size()), "",
+          "at least 2");
   require(x.size() == y.size(), "number of tensions in the table", static_cast<double>(y.size()), "",
           "as many as stretches");
   require(x[0] == 1, "first stretch of the table", x[0], "", "1");
@@ -127,7 +130,8 @@ void TensionFunction::build(const model::TableLaw& law) {
   } else {
     slope[0] = end_slope(width[0], width[1], secant[0], secant[1]);
     slope[n] = end_slope(width[n - 1], width[n - 2], secant[n - 1], secant[n - 2]);
-    for (std::size_t i = 1; i < n; ++i) slope[i] = inner_slope(width[i - 1], width[i], secant[i - 1], secant[i]);
+    for (std::size_t i = 1; i < n; ++i)
+      slope[i] = inner_slope(width[i - 1], width[i], secant[i - 1], secant[i]);
   }
   Table table;
   double energy = 0;
@@ -161,7 +165,8 @@ TensionFunction::Value TensionFunction::inside(double stretch) const noexcept {
 }
 
 double TensionFunction::energy_inside(double stretch) const noexcept {
-  if (const auto* rubber = std::get_if<Rubber>(&law_)) return ogden_energy(rubber->area, rubber->terms, stretch);
+  if (const auto* rubber = std::get_if<Rubber>(&law_))
+    return ogden_energy(rubber->area, rubber->terms, stretch);
   const auto& pieces = std::get_if<Table>(&law_)->pieces;
   const auto next = std::upper_bound(pieces.begin() + 1, pieces.end(), stretch,
                                      [](double value, const Piece& piece) { return value < piece.start; });
@@ -213,7 +218,8 @@ TensionFunction::Inverse TensionFunction::stretch_at(double tension) const noexc
 }
 
 // Newton's iteration on T(λ) = tension, with bisection whenever a step leaves the bracket [low, high].
-TensionFunction::Inverse TensionFunction::solve(double tension, double low, double high, double guess) const noexcept {
+TensionFunction::Inverse TensionFunction::solve(double tension, double low, double high,
+                                                double guess) const noexcept {
   double stretch = guess > low && guess < high ? guess : 0.5 * (low + high);
   Value value = inside(stretch);
   // Bisection alone needs at most 52 halvings; the bound is never met by a rising law.

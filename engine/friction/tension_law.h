@@ -8,11 +8,12 @@
 
 namespace sinewright::friction {
 
-/// The tension of a cord as a function of its stretch λ = length / unstretched length, built once from a model's law.
+/// The tension of a cord as a function of its stretch λ = length / unstretched length, built once from a
+/// model's law.
 ///
 /// Slack below λ = 1: no tension, no energy. Beyond `max_stretch` every law goes on along its tangent, and
-/// `beyond_validity` says so; nothing breaks or clips in silence. Evaluation allocates nothing and does not throw.
-/// Laws and limits: docs/theory/cord-laws.md. Checked by tests/friction/tension_law_test.cpp.
+/// `beyond_validity` says so; nothing breaks or clips in silence. Evaluation allocates nothing and does not
+/// throw. Laws and limits: docs/theory/cord-laws.md. Checked by tests/friction/tension_law_test.cpp.
 class TensionFunction {
  public:
   struct Value {
@@ -24,8 +25,8 @@ class TensionFunction {
     double by_tension = 0;  ///< dλ/dT [1/N]
   };
 
-  /// @throws InvalidInput if a law's data are out of range, or if the tension does not rise with stretch all the way
-  ///         from λ = 1 to the end of its validity.
+  /// @throws InvalidInput if a law's data are out of range, or if the tension does not rise with stretch all
+  ///         the way from λ = 1 to the end of its validity.
   explicit TensionFunction(const model::TensionLaw& law);
 
   [[nodiscard]] Value at(double stretch) const noexcept;
@@ -35,8 +36,8 @@ class TensionFunction {
   /// Energy stored per unit of unstretched length: w(λ) = ∫₁^λ T dλ [J/m] = [N].
   [[nodiscard]] double energy(double stretch) const noexcept;
 
-  /// The stretch at a tension. Taut cord is taken for granted: T <= 0 gives λ = 1 with the slope of the taut side.
-  /// Exact for the linear law; a safeguarded Newton iteration to rounding for the others.
+  /// The stretch at a tension. Taut cord is taken for granted: T <= 0 gives λ = 1 with the slope of the taut
+  /// side. Exact for the linear law; a safeguarded Newton iteration to rounding for the others.
   [[nodiscard]] Inverse stretch_at(double tension) const noexcept;
   [[nodiscard]] double stretch(double tension) const noexcept { return stretch_at(tension).stretch; }
 
@@ -55,7 +56,7 @@ class TensionFunction {
   struct Rubber {
     double area = 0;                               // [m²]
     std::vector<std::pair<double, double>> terms;  // (μ [Pa], α [–])
-    std::vector<Inverse> guess;                    // λ(T) at equal steps of T, a start for Newton's iteration
+    std::vector<Inverse> guess;  // λ(T) at equal steps of T, a start for Newton's iteration
   };
   // One cubic T = a + s (b + s (c + s d)) with s = λ − start.
   struct Piece {

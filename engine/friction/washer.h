@@ -15,7 +15,8 @@ struct TorqueLimit {
 ///     uniform pressure (new, flat faces)  r = (2/3) (R₂³ − R₁³) / (R₂² − R₁²)
 ///     uniform wear (run-in faces)         r = (R₁ + R₂) / 2
 ///
-/// Source: collar and disc friction in any statics textbook (Beer and Johnston, Vector Mechanics: Statics, ch. 8).
+/// Source: collar and disc friction in any statics textbook (Beer and Johnston, Vector Mechanics: Statics,
+/// ch. 8).
 /// @param inner_diameter  [m], ≥ 0 (0: a solid pivot).
 /// @param outer_diameter  [m], above the inner one.
 /// @throws InvalidInput if the diameters are out of range.
@@ -25,8 +26,8 @@ struct TorqueLimit {
 ///
 ///     N₁ + N₂ = max(2 P, |F|)
 ///
-/// Both faces carry the preload P; an axial load F presses one by F/2 more and the other by as much less, until that
-/// one is free (|F| = 2P) and the first carries all of F. Assumes equally stiff faces.
+/// Both faces carry the preload P; an axial load F presses one by F/2 more and the other by as much less,
+/// until that one is free (|F| = 2P) and the first carries all of F. Assumes equally stiff faces.
 /// @param preload      P [N], ≥ 0.
 /// @param axial_force  F along the pin, either sign [N].
 [[nodiscard]] double axial_normal_sum(double preload, double axial_force) noexcept;

@@ -1,7 +1,8 @@
 #include "drive/motor_curve.h"
 
-#include <catch2/catch.hpp>
 #include <cmath>
+
+#include <catch2/catch.hpp>
 
 using namespace sinewright;
 using namespace sinewright::drive;
@@ -21,7 +22,8 @@ model::Motor motor(double viscous) {
 
 }  // namespace
 
-TEST_CASE("motor curve: the torque is nil at the no-load speed and the stall torque at rest", "[analytic][motor]") {
+TEST_CASE("motor curve: the torque is nil at the no-load speed and the stall torque at rest",
+          "[analytic][motor]") {
   const model::Motor m = motor(GENERATE(0.0, 3e-7));
   const MotorCurve c = motor_curve(m, 6, 2.4);
   CHECK_THAT(motor_torque(m, 6, 2.4, c.no_load_speed), WithinAbs(0, 1e-15));
@@ -62,7 +64,8 @@ TEST_CASE("motor curve: a motor that cannot start has no speed and no torque", "
   CHECK(c.highest_efficiency == 0);
 }
 
-TEST_CASE("motor curve: without drag the motor runs up to U / k and could be loss-free there", "[limits][motor]") {
+TEST_CASE("motor curve: without drag the motor runs up to U / k and could be loss-free there",
+          "[limits][motor]") {
   model::Motor m = motor(0);
   m.kinetic_drag = 0;
   const MotorCurve c = motor_curve(m, 6, 2.4);
@@ -80,7 +83,8 @@ TEST_CASE("motor curve: the run-up is exponential with its time constant", "[ana
   const double h = tau / n;
   const auto rate = [&](double w) { return motor_torque(m, 6, 2.4, w) / inertia; };
   for (int i = 0; i < n; ++i) {
-    const double k1 = rate(speed), k2 = rate(speed + h / 2 * k1), k3 = rate(speed + h / 2 * k2), k4 = rate(speed + h * k3);
+    const double k1 = rate(speed), k2 = rate(speed + h / 2 * k1), k3 = rate(speed + h / 2 * k2),
+                 k4 = rate(speed + h * k3);
     speed += h / 6 * (k1 + 2 * k2 + 2 * k3 + k4);
   }
   CHECK_THAT(speed, WithinRel(c.no_load_speed * (1 - std::exp(-1.0)), 1e-10));

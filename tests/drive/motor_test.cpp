@@ -2,10 +2,11 @@
 
 #include <algorithm>
 #include <array>
-#include <catch2/catch.hpp>
 #include <cmath>
 #include <random>
 #include <vector>
+
+#include <catch2/catch.hpp>
 
 #include "quantity/invalid_input.h"
 
@@ -40,7 +41,8 @@ double drawn(const DriveInput& in, double terminal) {
   return std::max(0.0, u * i) / terminal;
 }
 
-// Highest solution of V = U0 − Rs ΣI(V), by walking down in small steps and bisecting the first change of sign.
+// Highest solution of V = U0 − Rs ΣI(V), by walking down in small steps and bisecting the first change of
+// sign.
 double terminal_by_search(const std::vector<DriveInput>& all, double open, double resistance) {
   const auto excess = [&](double v) {
     double sum = 0;
@@ -151,7 +153,8 @@ TEST_CASE("supply: any mixture of drives agrees with a search for the terminal v
     const double resistance = 1.2 * unit(random);
     std::vector<DriveInput> all(n);
     for (DriveInput& in : all) {
-      in = input(16 * unit(random) - 8, 2400 * unit(random) - 1200, unit(random) < 0.5 ? 0 : 1.5 * unit(random) + 0.01);
+      in = input(16 * unit(random) - 8, 2400 * unit(random) - 1200,
+                 unit(random) < 0.5 ? 0 : 1.5 * unit(random) + 0.01);
       in.resistance = 1 + 5 * unit(random);
       if (unit(random) < 0.1) in.mode = DriverMode::open;
       if (unit(random) < 0.1) in.mode = DriverMode::shorted;
@@ -167,12 +170,13 @@ TEST_CASE("supply: any mixture of drives agrees with a search for the terminal v
       REQUIRE(s.supply_current >= 0);
       REQUIRE(s.driver_loss >= 0);
       // Power: what the supply gives is what the motor takes, and what it gives back is burned.
-      REQUIRE_THAT(s.supply_voltage * s.supply_current, WithinAbs(s.motor_voltage * s.current + s.driver_loss, 1e-10));
-      REQUIRE_THAT(s.motor_voltage,
-                   WithinAbs(all[j].mode == DriverMode::shorted
-                                 ? 0
-                                 : all[j].resistance * s.current + all[j].torque_constant * all[j].rotor_speed,
-                             1e-12));
+      REQUIRE_THAT(s.supply_voltage * s.supply_current,
+                   WithinAbs(s.motor_voltage * s.current + s.driver_loss, 1e-10));
+      REQUIRE_THAT(s.motor_voltage, WithinAbs(all[j].mode == DriverMode::shorted
+                                                  ? 0
+                                                  : all[j].resistance * s.current +
+                                                        all[j].torque_constant * all[j].rotor_speed,
+                                              1e-12));
       total += s.supply_current;
     }
     REQUIRE_THAT(state[0].supply_voltage, WithinAbs(6 - resistance * total, 1e-9));
@@ -183,7 +187,8 @@ TEST_CASE("supply: any mixture of drives agrees with a search for the terminal v
   CHECK(sagged > 100);  // the cases do put the supply to the test
 }
 
-TEST_CASE("supply: current runs through all cases without a jump as the speed changes", "[continuity][supply]") {
+TEST_CASE("supply: current runs through all cases without a jump as the speed changes",
+          "[continuity][supply]") {
   const double u = GENERATE(0.0, 1.0, 5.5, 9.0);
   const double limit = GENERATE(0.0, 0.5, 2.0);
   const double step = 0.05;
@@ -206,7 +211,8 @@ TEST_CASE("supply: the derivative by speed agrees with central differences", "[d
   const double up = solve_drive(input(u, speed + h, limit), 6, 0.6).current;
   const double down = solve_drive(input(u, speed - h, limit), 6, 0.6).current;
   CAPTURE(u, speed, limit);
-  CHECK_THAT(solve_drive(input(u, speed, limit), 6, 0.6).current_by_speed, WithinAbs((up - down) / (2 * h), 1e-9));
+  CHECK_THAT(solve_drive(input(u, speed, limit), 6, 0.6).current_by_speed,
+             WithinAbs((up - down) / (2 * h), 1e-9));
 }
 
 TEST_CASE("supply: with several drives each derivative counts the sag that the drive itself makes",

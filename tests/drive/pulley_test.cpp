@@ -1,8 +1,9 @@
 #include "drive/pulley.h"
 
-#include <catch2/catch.hpp>
 #include <cmath>
 #include <numbers>
+
+#include <catch2/catch.hpp>
 
 #include "quantity/invalid_input.h"
 
@@ -25,7 +26,8 @@ TEST_CASE("pulley: the cord's centre runs half a diameter above the groove", "[p
   CHECK_THAT(plain.wound_length(-3, 7), WithinRel(0.0425, 1e-14));
 }
 
-TEST_CASE("pulley: a layer is full after its turns and adds one diameter to the radius", "[analytic][pulley]") {
+TEST_CASE("pulley: a layer is full after its turns and adds one diameter to the radius",
+          "[analytic][pulley]") {
   CHECK_THAT(growing.radius(0), WithinRel(0.00425, 1e-15));
   CHECK_THAT(growing.radius(3 * turn), WithinRel(0.00475, 1e-14));
   CHECK(growing.radius(-5) == growing.radius(0));
@@ -38,14 +40,16 @@ TEST_CASE("pulley: wound length is the integral of the radius, through zero as w
   for (int i = 0; i < n; ++i) sum += growing.radius(from + (to - from) * (i + 0.5) / n) * (to - from) / n;
   CHECK_THAT(growing.wound_length(from, to), WithinRel(sum, 1e-9));
   CHECK_THAT(growing.wound_length(to, from), WithinRel(-growing.wound_length(from, to), 1e-15));
-  CHECK_THAT(growing.wound_length(from, 4) + growing.wound_length(4, to), WithinRel(growing.wound_length(from, to), 1e-14));
+  CHECK_THAT(growing.wound_length(from, 4) + growing.wound_length(4, to),
+             WithinRel(growing.wound_length(from, to), 1e-14));
 }
 
 TEST_CASE("pulley: radius and its slope are the derivatives of the wound length", "[derivative][pulley]") {
   const double x = GENERATE(-1.0, 0.5, 12.0);
   const double h = 1e-4;
   CHECK_THAT(growing.wound_length(x - h, x + h) / (2 * h), WithinRel(growing.radius(x), 1e-10));
-  CHECK_THAT((growing.radius(x + h) - growing.radius(x - h)) / (2 * h), WithinAbs(growing.radius_slope(x), 1e-12));
+  CHECK_THAT((growing.radius(x + h) - growing.radius(x - h)) / (2 * h),
+             WithinAbs(growing.radius_slope(x), 1e-12));
 }
 
 TEST_CASE("pulley: sizes out of range are refused", "[errors][pulley]") {

@@ -1,8 +1,9 @@
 #include "drive/thermal.h"
 
-#include <catch2/catch.hpp>
 #include <cmath>
 #include <limits>
+
+#include <catch2/catch.hpp>
 
 #include "drive/motor.h"
 
@@ -27,19 +28,22 @@ model::Motor motor() {
 constexpr double ambient = 293.15;
 
 // The classical Runge–Kutta scheme on the two equations, resistance feedback included.
-ThermalState by_runge_kutta(const model::Motor& m, ThermalState s, double current, double housing_heat, double time) {
+ThermalState by_runge_kutta(const model::Motor& m, ThermalState s, double current, double housing_heat,
+                            double time) {
   const int n = 4000;
   const double h = time / n;
   const auto rate = [&](const ThermalState& x) {
     const double through = (x.winding - x.housing) / m.winding_to_housing;
-    return ThermalState{(current * current * winding_resistance(m, x.winding) - through) / m.winding_capacity,
-                        (housing_heat + through - (x.housing - ambient) / m.housing_to_ambient) / m.housing_capacity};
+    return ThermalState{
+        (current * current * winding_resistance(m, x.winding) - through) / m.winding_capacity,
+        (housing_heat + through - (x.housing - ambient) / m.housing_to_ambient) / m.housing_capacity};
   };
   const auto add = [](const ThermalState& x, const ThermalState& d, double f) {
     return ThermalState{x.winding + f * d.winding, x.housing + f * d.housing};
   };
   for (int i = 0; i < n; ++i) {
-    const auto k1 = rate(s), k2 = rate(add(s, k1, h / 2)), k3 = rate(add(s, k2, h / 2)), k4 = rate(add(s, k3, h));
+    const auto k1 = rate(s), k2 = rate(add(s, k1, h / 2)), k3 = rate(add(s, k2, h / 2)),
+               k4 = rate(add(s, k3, h));
     s = add(add(add(add(s, k1, h / 6), k2, h / 3), k3, h / 3), k4, h / 6);
   }
   return s;
@@ -47,7 +51,8 @@ ThermalState by_runge_kutta(const model::Motor& m, ThermalState s, double curren
 
 }  // namespace
 
-TEST_CASE("thermal: a step agrees with Runge-Kutta, below and above the run-away current", "[analytic][thermal]") {
+TEST_CASE("thermal: a step agrees with Runge-Kutta, below and above the run-away current",
+          "[analytic][thermal]") {
   const model::Motor m = motor();
   const double current = GENERATE(0.0, 0.8, 2.5, 6.0);
   const ThermalState start{330, 301};
@@ -81,7 +86,8 @@ TEST_CASE("thermal: heat in is heat stored and heat given to the air", "[energy]
     to_air += h * (0.5 * (s.housing + next.housing) - ambient) / m.housing_to_ambient;
     s = next;
   }
-  const double stored = m.winding_capacity * (s.winding - start.winding) + m.housing_capacity * (s.housing - start.housing);
+  const double stored =
+      m.winding_capacity * (s.winding - start.winding) + m.housing_capacity * (s.housing - start.housing);
   CHECK_THAT(stored + to_air, WithinRel((1.3 + 0.1) * h * n, 1e-9));  // trapezoids: h^2
 }
 
@@ -107,7 +113,8 @@ TEST_CASE("thermal: a very long step ends in the steady state", "[limits][therma
   const double current = GENERATE(0.3, 0.8, 1.5);
   const auto steady = steady_temperatures(m, current, ambient);
   REQUIRE(steady.has_value());
-  const ThermalState s = thermal_step(m, {ambient, ambient}, copper_loss(m, current, ambient), 0, ambient, 1e6);
+  const ThermalState s =
+      thermal_step(m, {ambient, ambient}, copper_loss(m, current, ambient), 0, ambient, 1e6);
   CHECK_THAT(s.winding, WithinRel(steady->winding, 1e-12));
   CHECK_THAT(s.housing, WithinRel(steady->housing, 1e-12));
   CHECK_THAT(continuous_current(m, steady->winding, ambient), WithinRel(current, 1e-12));

@@ -1,9 +1,10 @@
 #include "friction/capstan.h"
 
-#include <catch2/catch.hpp>
 #include <cmath>
 #include <limits>
 #include <numbers>
+
+#include <catch2/catch.hpp>
 
 #include "quantity/invalid_input.h"
 
@@ -17,8 +18,8 @@ namespace {
 
 constexpr double pi = std::numbers::pi;
 
-// Statics of one rope corner that turns by delta, with the reaction along the bisector tilted by the friction angle:
-// T1 cos(delta/2) - T0 cos(delta/2) = mu (T0 + T1) sin(delta/2).
+// Statics of one rope corner that turns by delta, with the reaction along the bisector tilted by the friction
+// angle: T1 cos(delta/2) - T0 cos(delta/2) = mu (T0 + T1) sin(delta/2).
 double polygon_slip_ratio(double mu, double theta, int corners) {
   const double t = mu * std::tan(theta / corners / 2);
   return std::pow((1 + t) / (1 - t), corners);
@@ -38,7 +39,8 @@ model::ChannelFriction power_law_channel() {
 
 }  // namespace
 
-TEST_CASE("capstan: a polygon of N corners reaches exp(mu theta) at second order", "[analytic][capstan][order]") {
+TEST_CASE("capstan: a polygon of N corners reaches exp(mu theta) at second order",
+          "[analytic][capstan][order]") {
   const double mu = GENERATE(0.05, 0.3, 0.8);
   const double exact = capstan_slip_ratio(mu, pi);
   const auto error = [&](int corners) { return std::abs(polygon_slip_ratio(mu, pi, corners) - exact); };
@@ -54,7 +56,8 @@ TEST_CASE("capstan: no friction or no turning means no loss", "[limits][capstan]
 
 TEST_CASE("capstan: bends in series multiply", "[analytic][capstan]") {
   const double mu = 0.17;
-  CHECK_THAT(capstan_slip_ratio(mu, 0.4) * capstan_slip_ratio(mu, 1.9), WithinRel(capstan_slip_ratio(mu, 2.3), 1e-14));
+  CHECK_THAT(capstan_slip_ratio(mu, 0.4) * capstan_slip_ratio(mu, 1.9),
+             WithinRel(capstan_slip_ratio(mu, 2.3), 1e-14));
 }
 
 TEST_CASE("capstan: the coefficient comes back from the ratio it makes", "[analytic][capstan]") {
@@ -75,10 +78,12 @@ TEST_CASE("capstan: arguments out of range are refused with value and unit", "[e
   CHECK_THROWS_AS(helix_turning_angle(1, 2), InvalidInput);
   CHECK_THROWS_AS(power_law_slip_tension({0.3, 1.1}, 1, 0.01, 1), InvalidInput);
   CHECK_THROWS_AS(power_law_slip_tension({0.3, 0.8}, 1, 0, 1), InvalidInput);
-  CHECK_THROWS_WITH(capstan_slip_ratio(0.1, -0.25), Contains("turning angle = -0.25 rad") && Contains(">= 0"));
+  CHECK_THROWS_WITH(capstan_slip_ratio(0.1, -0.25),
+                    Contains("turning angle = -0.25 rad") && Contains(">= 0"));
 }
 
-TEST_CASE("capstan: a groove presses harder the narrower it is, and a flat one changes nothing", "[limits][capstan]") {
+TEST_CASE("capstan: a groove presses harder the narrower it is, and a flat one changes nothing",
+          "[limits][capstan]") {
   CHECK(groove_factor(0) == 1);
   CHECK_THAT(groove_factor(pi), WithinRel(1.0, 1e-15));
   CHECK_THAT(groove_factor(pi / 3), WithinRel(2.0, 1e-14));
@@ -101,7 +106,8 @@ TEST_CASE("capstan: a helix turns by as much as its tangent does", "[analytic][c
   CHECK_THAT(helix_turning_angle(winding, lead), WithinRel(sum, 1e-6));
 }
 
-TEST_CASE("capstan: the power law is Coulomb's law at exponent 1, and reaches it smoothly", "[limits][capstan]") {
+TEST_CASE("capstan: the power law is Coulomb's law at exponent 1, and reaches it smoothly",
+          "[limits][capstan]") {
   const double coulomb = 10 * capstan_slip_ratio(0.3, 2);
   CHECK_THAT(power_law_slip_tension({0.3, 1}, 10, 0.005, 2), WithinRel(coulomb, 1e-14));
   // The difference is proportional to 1 − n.
@@ -142,14 +148,15 @@ TEST_CASE("bend cone: the coefficient follows the load and stops at its cap", "[
   model::ChannelFriction c = power_law_channel();
   c.bending_loss = 1;
   c.groove_angle = 0;
-  CHECK_THAT(bend_friction_exponent(c, 1, 1, 1000), WithinRel(0.2, 1e-14));               // at the reference load
+  CHECK_THAT(bend_friction_exponent(c, 1, 1, 1000), WithinRel(0.2, 1e-14));  // at the reference load
   CHECK_THAT(bend_friction_exponent(c, 1, 1, 2000), WithinRel(0.2 * std::pow(2, -0.2), 1e-14));
-  CHECK(bend_friction_exponent(c, 1, 1, 1e-3) == 0.5);                                    // capped
-  CHECK(bend_friction_exponent(c, 1, 1, 0) == 0.5);                                       // an unloaded cord too
+  CHECK(bend_friction_exponent(c, 1, 1, 1e-3) == 0.5);  // capped
+  CHECK(bend_friction_exponent(c, 1, 1, 0) == 0.5);     // an unloaded cord too
   CHECK(bend_friction_exponent(c, 1, 1, std::numeric_limits<double>::infinity()) == 0.2);  // sharp corner
 }
 
-TEST_CASE("bend cone: the bending loss is charged in full from 1 rad on and in proportion below", "[capstan]") {
+TEST_CASE("bend cone: the bending loss is charged in full from 1 rad on and in proportion below",
+          "[capstan]") {
   model::ChannelFriction c;
   c.bending_loss = 1.05;
   CHECK(bend_friction_exponent(c, 1, 0, 1) == 0);
@@ -158,7 +165,8 @@ TEST_CASE("bend cone: the bending loss is charged in full from 1 rad on and in p
   CHECK_THAT(bend_friction_exponent(c, 1, 3, 1), WithinRel(std::log(1.05), 1e-14));
 }
 
-TEST_CASE("bend cone: sticking holds more than sliding by the static ratio, on the friction part alone", "[capstan]") {
+TEST_CASE("bend cone: sticking holds more than sliding by the static ratio, on the friction part alone",
+          "[capstan]") {
   model::ChannelFriction c = power_law_channel();
   const BendCone cone = bend_cone(c, 1, 2, 800);
   const double bending = std::log(1.02);

@@ -1,8 +1,9 @@
 #include "friction/gear_cone.h"
 
 #include <array>
-#include <catch2/catch.hpp>
 #include <cmath>
+
+#include <catch2/catch.hpp>
 
 #include "quantity/invalid_input.h"
 
@@ -42,7 +43,8 @@ TEST_CASE("gear: a load the other way round mirrors the cone", "[gear]") {
   CHECK(gear_friction(g, -load).unwinding == gear_friction(g, load).winding);
 }
 
-TEST_CASE("gear: the limits pass through zero load without a jump and end in the drag", "[continuity][gear]") {
+TEST_CASE("gear: the limits pass through zero load without a jump and end in the drag",
+          "[continuity][gear]") {
   const model::Gearhead g = gearhead();
   CHECK(gear_friction(g, 0).winding == g.drag);
   CHECK_THAT(gear_friction(g, -1e-12).winding, WithinAbs(gear_friction(g, 1e-12).winding, 1e-12));
@@ -77,7 +79,8 @@ TEST_CASE("gear: stages multiply, and equal stages need only their number", "[an
   const std::array stages{0.9, 0.8, 0.95};
   CHECK_THAT(backward_efficiency(stages), WithinRel((2 - 1 / 0.9) * (2 - 1 / 0.8) * (2 - 1 / 0.95), 1e-14));
   const std::array equal{0.85, 0.85, 0.85};
-  CHECK_THAT(backward_efficiency_of_equal_stages(std::pow(0.85, 3), 3), WithinRel(backward_efficiency(equal), 1e-13));
+  CHECK_THAT(backward_efficiency_of_equal_stages(std::pow(0.85, 3), 3),
+             WithinRel(backward_efficiency(equal), 1e-13));
   CHECK(backward_efficiency(std::array{0.9, 0.45}) == 0);
 }
 

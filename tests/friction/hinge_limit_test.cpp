@@ -1,8 +1,9 @@
 #include "friction/hinge_limit.h"
 
+#include <cmath>
+
 #include <Eigen/Geometry>
 #include <catch2/catch.hpp>
-#include <cmath>
 
 #include "friction/journal.h"
 #include "quantity/invalid_input.h"
@@ -71,7 +72,8 @@ TEST_CASE("hinge: the limit does not depend on the frame", "[hinge]") {
   const Eigen::Matrix3d turn = Eigen::AngleAxisd(1.1, Vector3d(1, 2, 3).normalized()).toRotationMatrix();
   const Vector3d force(10, -4, 2), moment(0.02, 0.05, 0.4);
   const HingeFriction hinge(pin(), washers());
-  const double before = hinge.limit(Vector3d::UnitZ(), split_hinge_load(Vector3d::UnitZ(), force, moment)).kinetic;
+  const double before =
+      hinge.limit(Vector3d::UnitZ(), split_hinge_load(Vector3d::UnitZ(), force, moment)).kinetic;
   const Vector3d axis = turn * Vector3d::UnitZ();
   CHECK_THAT(hinge.limit(axis, split_hinge_load(axis, turn * force, turn * moment)).kinetic,
              WithinRel(before, 1e-13));

@@ -1,8 +1,9 @@
 #include "friction/journal.h"
 
+#include <cmath>
+
 #include <Eigen/Geometry>
 #include <catch2/catch.hpp>
-#include <cmath>
 
 #include "quantity/invalid_input.h"
 

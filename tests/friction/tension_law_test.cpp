@@ -1,9 +1,10 @@
 #include "friction/tension_law.h"
 
 #include <algorithm>
-#include <catch2/catch.hpp>
 #include <cmath>
 #include <limits>
+
+#include <catch2/catch.hpp>
 
 #include "quantity/invalid_input.h"
 
@@ -18,9 +19,13 @@ namespace {
 constexpr double area = 3e-6;  // [m²]
 
 // Three terms with a soft start and an upturn, and one term whose exponent is negative.
-model::RubberLaw rubber() { return {area, {{0.63e6, 1.3}, {0.0012e6, 5.0}, {-0.01e6, -2.0}}, 6.0}; }
+model::RubberLaw rubber() {
+  return {area, {{0.63e6, 1.3}, {0.0012e6, 5.0}, {-0.01e6, -2.0}}, 6.0};
+}
 
-model::TableLaw table() { return {{1, 1.1, 1.3, 1.35, 2.0, 2.4}, {0, 0.5, 0.9, 1.2, 1.8, 4.0}}; }
+model::TableLaw table() {
+  return {{1, 1.1, 1.3, 1.35, 2.0, 2.4}, {0, 0.5, 0.9, 1.2, 1.8, 4.0}};
+}
 
 // Simpson's rule on the tension, interval by interval of a fine grid.
 double energy_by_quadrature(const TensionFunction& law, double from, double to) {
@@ -60,8 +65,8 @@ TEST_CASE("tension law: the slope is the derivative of the tension", "[derivativ
 
 TEST_CASE("tension law: the energy is the integral of the tension", "[analytic][cord]") {
   const TensionFunction law(laws[GENERATE(0, 1, 2)]);
-  // Simpson's rule is exact for cubics and nearly so for Ogden's powers; the table's break points and the end of validity
-  // are kept apart as ends of sub-intervals.
+  // Simpson's rule is exact for cubics and nearly so for Ogden's powers; the table's break points and the end
+  // of validity are kept apart as ends of sub-intervals.
   double sum = 0, from = 1;
   for (const double to : {1.1, 1.3, 1.35, 2.0, 2.4, 4.0, 6.0, 7.5}) {
     sum += energy_by_quadrature(law, from, to);
@@ -73,7 +78,8 @@ TEST_CASE("tension law: the energy is the integral of the tension", "[analytic][
 
 TEST_CASE("tension law: the inverse undoes the law, with its derivative", "[analytic][cord]") {
   const TensionFunction law(laws[GENERATE(0, 1, 2)]);
-  const double x = GENERATE(1.0, 1 + 1e-9, 1.0001, 1.05, 1.1, 1.32, 1.35, 1.9, 2.39, 2.4, 3.3, 5.99, 6.0, 8.0);
+  const double x =
+      GENERATE(1.0, 1 + 1e-9, 1.0001, 1.05, 1.1, 1.32, 1.35, 1.9, 2.39, 2.4, 3.3, 5.99, 6.0, 8.0);
   const auto inverse = law.stretch_at(law.tension(x));
   CAPTURE(x);
   CHECK_THAT(inverse.stretch, WithinRel(x, 1e-13));
@@ -135,11 +141,12 @@ TEST_CASE("tension law: a smooth table converges to the law it was taken from", 
     }
     const TensionFunction law(data);
     double worst = 0;
-    for (int k = 0; k <= 300; ++k) worst = std::max(worst, std::abs(law.tension(1.3 + 0.4 * k / 300) - std::sinh(0.3 + 0.4 * k / 300)));
+    for (int k = 0; k <= 300; ++k)
+      worst = std::max(worst, std::abs(law.tension(1.3 + 0.4 * k / 300) - std::sinh(0.3 + 0.4 * k / 300)));
     return worst;
   };
-  // Away from the ends, on even steps: the harmonic mean of the secants is a second-order slope, so the tension
-  // converges at third order.
+  // Away from the ends, on even steps: the harmonic mean of the secants is a second-order slope, so the
+  // tension converges at third order.
   CHECK_THAT(std::log2(error(40) / error(80)), WithinAbs(3.0, 0.3));
 }
 
@@ -160,7 +167,8 @@ TEST_CASE("tension law: data that cannot be used are refused", "[errors][cord]")
   CHECK_THROWS_AS(TensionFunction(model::RubberLaw{area, {{1e5, 2}}, 1}), InvalidInput);
   CHECK_THROWS_AS(TensionFunction(model::RubberLaw{area, {{1e5, 0}}, 5}), InvalidInput);
   // Softens so much that the tension falls again: at exponent 0.2 the nominal stress has a maximum.
-  CHECK_THROWS_WITH(TensionFunction(model::RubberLaw{area, {{1e5, 0.2}}, 8}), Contains("must rise with stretch"));
+  CHECK_THROWS_WITH(TensionFunction(model::RubberLaw{area, {{1e5, 0.2}}, 8}),
+                    Contains("must rise with stretch"));
   CHECK_THROWS_AS(TensionFunction(model::TableLaw{{1, 1.2}, {0}}), InvalidInput);
   CHECK_THROWS_AS(TensionFunction(model::TableLaw{{1.1, 1.2}, {0, 1}}), InvalidInput);
   CHECK_THROWS_AS(TensionFunction(model::TableLaw{{1, 1.2, 1.2}, {0, 1, 2}}), InvalidInput);

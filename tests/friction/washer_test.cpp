@@ -1,9 +1,10 @@
 #include "friction/washer.h"
 
 #include <algorithm>
-#include <catch2/catch.hpp>
 #include <cmath>
 #include <numbers>
+
+#include <catch2/catch.hpp>
 
 #include "quantity/invalid_input.h"
 
@@ -14,7 +15,8 @@ using model::WasherLaw;
 
 namespace {
 
-// Friction moment over friction force of an annulus with pressure p(r): ∫ p r · 2πr dr / ∫ p · 2πr dr, midpoint rule.
+// Friction moment over friction force of an annulus with pressure p(r): ∫ p r · 2πr dr / ∫ p · 2πr dr,
+// midpoint rule.
 template <class Pressure>
 double radius_by_quadrature(double inner, double outer, Pressure pressure) {
   const int n = 20000;
@@ -52,13 +54,14 @@ TEST_CASE("washer: diameters out of order are refused", "[errors][washer]") {
 
 TEST_CASE("washer: faces share the preload until the axial load frees one", "[analytic][washer]") {
   CHECK(axial_normal_sum(5, 0) == 10);
-  CHECK(axial_normal_sum(5, 9.9) == 10);   // 9.95 N and 0.05 N
+  CHECK(axial_normal_sum(5, 9.9) == 10);  // 9.95 N and 0.05 N
   CHECK(axial_normal_sum(5, -9.9) == 10);
-  CHECK(axial_normal_sum(5, 12) == 12);    // one face free
+  CHECK(axial_normal_sum(5, 12) == 12);  // one face free
   CHECK(axial_normal_sum(0, -3) == 3);
 }
 
-TEST_CASE("washer: the sum agrees with two one-sided springs pressed against each other", "[analytic][washer]") {
+TEST_CASE("washer: the sum agrees with two one-sided springs pressed against each other",
+          "[analytic][washer]") {
   // Faces of stiffness k, pressed by P each; the lug moves by x until F = N1 - N2.
   const double k = 2e5, preload = 4;
   const double x = GENERATE(0.0, 1e-5, 1.9e-5, 3e-5, -2.5e-5);
