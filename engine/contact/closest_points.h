@@ -15,10 +15,11 @@ using Eigen::Vector3d;
 struct ClosestPoints {
   Vector3d on_a = Vector3d::Zero();  ///< on the surface of A [m]
   Vector3d on_b = Vector3d::Zero();  ///< on the surface of B [m]
-  Vector3d normal =
-      Vector3d::UnitX();  ///< unit, from B towards A: moving A along it by x raises the gap by x
-  double gap = 0;  ///< distance of the surfaces [m]; negative: minus the shortest way A can be moved to end
-                   ///< the overlap
+  /// Unit, from B towards A: moving A along it by x raises the gap by x.
+  Vector3d normal = Vector3d::UnitX();
+  /// Distance of the surfaces [m]; negative: minus the shortest way by which A can be moved out of the
+  /// overlap.
+  double gap = 0;
   double radius = 0;  ///< effective radius of the pair for the Hertz law [m], see effective_radius
 };
 
@@ -28,7 +29,8 @@ struct ClosestPoints {
 /// or (capsule against cylinder and box) by bisection on the closed-form derivative of the distance along the
 /// capsule's axis, which is monotone. Every other pair goes to Bullet's GJK/EPA in millimetres; so does a
 /// capsule whose axis has entered a cylinder or box past an edge. Flat shapes come out exact there, a
-/// cylinder to about 0.001 μm (docs/theory/contact.md).
+/// cylinder mostly to 0.001 μm, at worst to some hundredths of a millimetre in one deep overlap in a thousand
+/// (docs/theory/contact.md has the measured errors).
 ///
 /// One point is given for each pair. When the nearest points fill a line or a face, the middle of a capsule's
 /// line is taken; for two flat faces it is any point of them.
@@ -39,8 +41,7 @@ struct ClosestPoints {
 /// One object serves one thread at a time (it holds the work space of the query).
 class ShapePair {
  public:
-  /// @throws InvalidInput if a size is not positive and finite, an axis is not a unit vector, or a hull is
-  /// flat.
+  /// @throws InvalidInput if a size is not positive and finite, an axis is no unit vector, or a hull is flat.
   ShapePair(const model::Shape& a, const model::Shape& b);
   ShapePair(ShapePair&&) noexcept;
   ShapePair& operator=(ShapePair&&) noexcept;
@@ -52,8 +53,7 @@ class ShapePair {
   /// @param X_WB  pose of B's body frame in the world [m].
   [[nodiscard]] ClosestPoints closest(const Isometry3d& X_WA, const Isometry3d& X_WB) const;
 
-  /// True when this pair is solved without Bullet, save for deep overlap past an edge (for tests and the
-  /// docs).
+  /// True when this pair is solved without Bullet, save for deep overlap past an edge.
   [[nodiscard]] bool closed_form() const;
 
  private:

@@ -48,8 +48,8 @@ struct NormalForce {
 
 /// Hertz contact with Hunt–Crossley damping.
 ///
-///     N = (4/3) E* √R δ^(3/2) max(0, 1 + c δ̇),  δ = −gap;   energy = (8/15) E* √R δ^(5/2);   all zero for
-///     gap ≥ 0
+///     N      = (4/3) E* √R δ^(3/2) max(0, 1 + c δ̇),   δ = −gap;   all zero for gap ≥ 0
+///     energy = (8/15) E* √R δ^(5/2)
 ///
 /// Never pulls: a contact that opens faster than 1/c has no force and no stiffness. Holds for contact radii
 /// √(R δ) small beside R, smooth elastic half-spaces, no adhesion; a thin pad on a hard core is stiffer than

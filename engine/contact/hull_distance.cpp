@@ -144,18 +144,41 @@ Best best_of_fixed_directions(const btConvexShape& a, const btTransform& X_a, co
 }
 
 constexpr int kRetries = 12;
-constexpr btScalar kSound = 1e-3;  // [mm]; sound answers agree to 1e-4 on round shapes, 1e-7 on flat ones
+constexpr btScalar kSound = 1e-5;   // [mm] ends the search; most answers agree to 1e-7 and better
+constexpr btScalar kUsable = 1e-3;  // [mm] still better than what climb() finds
 
-// A turned about its centre by 1e-7 rad, four times as much at each further attempt, about another axis each
-// time.
+// A turned about its centre by 1e-8 rad, four times as much at each further attempt, about another axis each
+// time. The first few turns displace nothing by as much as kSound.
 btTransform nudged(const btTransform& X_a, int attempt) {
   static constexpr btScalar axes[4][3] = {{1, 2, 3}, {-3, 1, 2}, {2, -3, 1}, {-1, -2, 3}};
   const btScalar* axis = axes[attempt % 4];
   const btQuaternion turn(btVector3(axis[0], axis[1], axis[2]).normalized(),
-                          1e-7 * std::pow(4.0, attempt - 1));
+                          1e-8 * std::pow(4.0, attempt - 1));
   btTransform turned = X_a;
   turned.setBasis(btMatrix3x3(turn) * X_a.getBasis());
   return turned;
+}
+
+// Climbs from a direction to a larger separation: steps to twelve sides on the sphere of directions, halved
+// when none of them is better.
+void climb(const btConvexShape& a, const btTransform& X_a, const btConvexShape& b, const btTransform& X_b,
+           Best& best) {
+  btScalar step = 0.1;  // [rad]
+  for (int i = 0; i < 200 && step > 1e-10; ++i) {
+    btVector3 u, v;
+    btPlaneSpace1(best.normal, u, v);
+    const btVector3 centre = best.normal;
+    bool better = false;
+    for (int k = 0; k < 12; ++k) {
+      const btScalar angle = k * SIMD_2_PI / 12;
+      const btVector3 n = (centre + step * (std::cos(angle) * u + std::sin(angle) * v)).normalized();
+      const btScalar gap = separation(a, X_a, b, X_b, n);
+      if (gap <= best.gap) continue;
+      best = {n, X_b(b.localGetSupportingVertexWithoutMargin(n * X_b.getBasis())), gap};
+      better = true;
+    }
+    if (!better) step /= 2;
+  }
 }
 
 }  // namespace
@@ -193,8 +216,10 @@ ClosestPoints HullDistance::closest(const Isometry3d& X_WA, const Isometry3d& X_
   // with any depth. An answer counts only if the cores are apart (or overlap) along its normal by the gap it
   // names. If not, the question is put again with A turned by a little, which breaks the tie that EPA
   // stumbled over; of all answers the normal with the largest separation holds, measured at the true pose.
-  Best best;
-  for (int attempt = 0; attempt <= kRetries; ++attempt) {
+  Best best;      // the largest separation
+  Best soundest;  // the answer that agrees best with the separation along its normal
+  btScalar disagreement = std::numeric_limits<btScalar>::infinity();
+  for (int attempt = 0; attempt <= kRetries && disagreement > kSound; ++attempt) {
     btGjkPairDetector::ClosestPointInput input;
     input.m_transformA = attempt == 0 ? X_a : nudged(X_a, attempt);
     input.m_transformB = X_b;
@@ -202,13 +227,25 @@ ClosestPoints HullDistance::closest(const Isometry3d& X_WA, const Isometry3d& X_
     detector.getClosestPoints(input, answer, nullptr);
     if (!answer.found || !(answer.normal.length2() > 0.5)) continue;
     const btVector3 normal = answer.normal.normalized();
-    const btScalar gap = separation(*a.convex, X_a, *b.convex, X_b, normal);
-    const bool sound = std::abs(answer.gap - gap) < kSound;
-    // A sound first answer keeps its own gap, closer than the separation along a normal that is a little off.
-    if (gap > best.gap) best = {normal, answer.on_b, sound && attempt == 0 ? answer.gap : gap};
-    if (sound) break;
+    const btScalar beyond = separation(*a.convex, X_a, *b.convex, X_b, normal);
+    if (beyond > best.gap) best = {normal, answer.on_b, beyond};
+    // The gap found, with its point of A carried back from the turned pose. GJK's gap errs by the square of
+    // the error of its normal, the separation along that normal by the first power: keep the former if it is
+    // sound.
+    const btVector3 on_turned_a = answer.on_b + answer.gap * normal;
+    const btScalar found = normal.dot(X_a(input.m_transformA.inverse()(on_turned_a)) - answer.on_b);
+    if (std::abs(found - beyond) < disagreement) {
+      disagreement = std::abs(found - beyond);
+      soundest = {normal, answer.on_b, found};
+    }
   }
-  if (!std::isfinite(best.gap)) best = best_of_fixed_directions(*a.convex, X_a, *b.convex, X_b);
+  if (disagreement < kUsable) {
+    best = soundest;
+  } else {
+    const Best fixed = best_of_fixed_directions(*a.convex, X_a, *b.convex, X_b);
+    if (fixed.gap > best.gap) best = fixed;
+    climb(*a.convex, X_a, *b.convex, X_b, best);
+  }
 
   ClosestPoints points;
   points.normal = direction_from_bullet(best.normal);
