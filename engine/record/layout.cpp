@@ -9,8 +9,6 @@
 namespace sinewright::record {
 namespace {
 
-constexpr hsize_t kEventChunk = 1024;
-
 Handle make_scalar(hid_t place, const std::string& name, hid_t type) {
   const Handle space = own(H5Screate(H5S_SCALAR), H5Sclose, name);
   const Handle properties = dataset_properties();
@@ -100,16 +98,20 @@ void require_usable(const std::vector<Channel>& channels) {
         throw CallFailure(fmt::format("channel '{}' lies below another channel '{}'", path, path.substr(0, slash)));
 }
 
-NewFile create_file(const std::string& path, unsigned chunks_per_node) {
+NewFile create_file(const std::string& path, FileKind kind) {
   const Handle creation = own(H5Pcreate(H5P_FILE_CREATE), H5Pclose, "file properties");
   check(H5Pset_obj_track_times(creation.id(), false), "file properties");
   check(H5Pset_link_creation_order(creation.id(), H5P_CRT_ORDER_TRACKED | H5P_CRT_ORDER_INDEXED), "file properties");
-  if (chunks_per_node > 0) check(H5Pset_istore_k(creation.id(), chunks_per_node / 2), "file properties");
   const Handle access = own(H5Pcreate(H5P_FILE_ACCESS), H5Pclose, "file properties");
   check(H5Pset_libver_bounds(access.id(), H5F_LIBVER_V18, H5F_LIBVER_V18), "file properties");
   check(H5Pset_fclose_degree(access.id(), H5F_CLOSE_STRONG), "file properties");
-  // Contiguous data (the counts of a partial file) go to the file at once instead of waiting in a buffer.
-  check(H5Pset_sieve_buf_size(access.id(), 1), "file properties");
+  if (kind == FileKind::partial) {  // for the reasons see partial_file.h
+    check(H5Pset_istore_k(creation.id(), 256), "file properties");
+    check(H5Pset_sieve_buf_size(access.id(), 1), "file properties");
+    check(H5Pset_alignment(access.id(), 1, 4096), "file properties");
+    check(H5Pset_meta_block_size(access.id(), 0), "file properties");
+    check(H5Pset_small_data_block_size(access.id(), 0), "file properties");
+  }
   return NewFile(
       own(H5Fcreate(path.c_str(), H5F_ACC_TRUNC, creation.id(), access.id()), H5Fclose, "create the file"));
 }
@@ -168,71 +170,58 @@ Selection select_rows(hid_t dataset, hsize_t start, hsize_t n, int width) {
 
 }  // namespace
 
-void write_rows(hid_t dataset, hsize_t start, hsize_t n, int width, const double* values) {
+void write_rows(hid_t dataset, hsize_t start, hsize_t n, int width, const void* values, hid_t type) {
   if (n == 0) return;
   const auto at = select_rows(dataset, start, n, width);
-  check(H5Dwrite(dataset, H5T_NATIVE_DOUBLE, at.memory.id(), at.file.id(), H5P_DEFAULT, values), "write rows");
+  check(H5Dwrite(dataset, type, at.memory.id(), at.file.id(), H5P_DEFAULT, values), "write rows");
 }
 
-void read_rows(hid_t dataset, hsize_t start, hsize_t n, int width, double* values) {
+void read_rows(hid_t dataset, hsize_t start, hsize_t n, int width, void* values, hid_t type) {
   if (n == 0) return;
   const auto at = select_rows(dataset, start, n, width);
-  check(H5Dread(dataset, H5T_NATIVE_DOUBLE, at.memory.id(), at.file.id(), H5P_DEFAULT, values), "read rows");
+  check(H5Dread(dataset, type, at.memory.id(), at.file.id(), H5P_DEFAULT, values), "read rows");
 }
 
-EventDatasets make_events(hid_t file, hsize_t n, hid_t properties, hid_t access) {
+void write_events(hid_t file, const std::vector<Event>& events) {
   const Handle group = make_group(file, "events");
   const Handle text = string_type();
-  const hsize_t most = H5S_UNLIMITED;
-  const Handle space = own(H5Screate_simple(1, &n, &most), H5Sclose, "/events");
-  check(H5Pset_chunk(properties, 1, &kEventChunk), "/events");
-  const auto make = [&](const char* name, hid_t type, const char* units, const char* description) {
-    Handle dataset =
-        own(H5Dcreate2(group.id(), name, type, space.id(), H5P_DEFAULT, properties, access), H5Dclose, "/events");
+  const hsize_t n = events.size();
+  const Handle space = own(H5Screate_simple(1, &n, nullptr), H5Sclose, "/events");
+  const Handle properties = dataset_properties();
+  const auto write = [&](const char* name, hid_t type, const void* values, const char* units, const char* description) {
+    const Handle dataset = own(H5Dcreate2(group.id(), name, type, space.id(), H5P_DEFAULT, properties.id(), H5P_DEFAULT),
+                               H5Dclose, "/events");
+    if (n > 0) check(H5Dwrite(dataset.id(), type, H5S_ALL, H5S_ALL, H5P_DEFAULT, values), "/events");
     describe(dataset.id(), units, description);
-    return dataset;
-  };
-  EventDatasets events;
-  events.time = make("time", H5T_IEEE_F64LE, "s", "simulated time of the event");
-  events.kind = make("kind", text.id(), "1", "what happened");
-  events.subject = make("subject", text.id(), "1", "joint, drive, cord or contact that it happened to");
-  events.detail = make("detail", text.id(), "1", "more about it, in words");
-  return events;
-}
-
-void write_events(const EventDatasets& datasets, hsize_t start, const std::vector<Event>& events) {
-  if (events.empty()) return;
-  const hsize_t n = events.size(), length = start + n;
-  const Handle text = string_type();
-  const Handle memory = own(H5Screate_simple(1, &n, nullptr), H5Sclose, "/events");
-  const auto write = [&](const Handle& dataset, hid_t type, const void* values) {
-    check(H5Dset_extent(dataset.id(), &length), "/events");
-    const Handle space = own(H5Dget_space(dataset.id()), H5Sclose, "/events");
-    check(H5Sselect_hyperslab(space.id(), H5S_SELECT_SET, &start, nullptr, &n, nullptr), "/events");
-    check(H5Dwrite(dataset.id(), type, memory.id(), space.id(), H5P_DEFAULT, values), "write events");
   };
   std::vector<double> times;
   for (const auto& event : events) times.push_back(event.time);
-  write(datasets.time, H5T_NATIVE_DOUBLE, times.data());
+  write("time", H5T_NATIVE_DOUBLE, times.data(), "s", "simulated time of the event");
   std::vector<const char*> pointers(events.size());
-  const auto write_member = [&](const Handle& dataset, std::string Event::*member) {
+  const auto write_texts = [&](const char* name, std::string Event::*member, const char* description) {
     std::transform(events.begin(), events.end(), pointers.begin(),
                    [member](const Event& event) { return (event.*member).c_str(); });
-    write(dataset, text.id(), pointers.data());
+    write(name, text.id(), pointers.data(), "1", description);
   };
-  write_member(datasets.kind, &Event::kind);
-  write_member(datasets.subject, &Event::subject);
-  write_member(datasets.detail, &Event::detail);
+  write_texts("kind", &Event::kind, "what happened");
+  write_texts("subject", &Event::subject, "joint, drive, cord or contact that it happened to");
+  write_texts("detail", &Event::detail, "more about it, in words");
 }
 
-std::vector<Event> read_events(hid_t file, hsize_t n) {
-  std::vector<double> times(n);
+std::vector<Event> read_events(hid_t file) {
   const Handle time = open_dataset(file, "events/time");
-  read_rows(time.id(), 0, n, 1, times.data());
-  const auto texts = [&](const char* name) { return read_texts(open_dataset(file, name).id(), n); };
+  const auto size = extent(time.id());
+  if (size.size() != 1) throw CallFailure("events/time: one dimension is needed");
+  std::vector<double> times(size[0]);
+  read_rows(time.id(), 0, size[0], 1, times.data());
+  const auto texts = [&](const char* name) {
+    const Handle dataset = open_dataset(file, name);
+    if (extent(dataset.id()) != size) throw CallFailure(fmt::format("{}: not as long as events/time", name));
+    return read_texts(dataset.id(), size[0]);
+  };
   const auto kinds = texts("events/kind"), subjects = texts("events/subject"), details = texts("events/detail");
   std::vector<Event> events;
-  for (std::size_t i = 0; i < n; ++i) events.push_back({times[i], kinds[i], subjects[i], details[i]});
+  for (std::size_t i = 0; i < times.size(); ++i) events.push_back({times[i], kinds[i], subjects[i], details[i]});
   return events;
 }
 

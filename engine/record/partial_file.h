@@ -6,15 +6,18 @@
 //   chunks changes only once in kPartialChunkRows rows. (The gaps cost no disk: the file is sparse.)
 // - The index has room for 512 chunks (8 million rows) in its first node. A node that overflows splits in place, the one
 //   moment at which a kill can cost rows that were flushed before.
-// - A flush then touches nothing of what was there before but the lengths of the data sets.
-// - After the flush the counts of rows and events that are whole go into /committed with one small write in place. A
-//   reader goes by them, so a flush that was cut short does not count.
+// - A flush then touches nothing of what was there before but the lengths of the data sets. Every object begins on a
+//   memory page of its own, because a kill can end a write between two pages, and half a header fails its checksum.
+// - After the flush the counts of rows and events that are whole go into /committed with one small write in place,
+//   past HDF5's sieve buffer. A reader goes by them, so a flush that was cut short does not count.
 // - The file is made as long as HDF5 is about to say it is before HDF5 says so; else a kill between the two would leave
 //   a file that "is truncated".
+// - HDF5 keeps texts of variable length in a heap that it lengthens in place, so the texts of events stand one after the
+//   other as plain bytes here: /events/text, and /events/ends with the byte after each kind, subject and detail.
 // - Nothing is written on closing: what is committed is all there is.
 //
 // Compressing while running would mean to rewrite a chunk for each flush, and a chunk cut off in between is lost.
-// The tests kill a run at random moments.
+// tests/record/every_write_test.cpp looks at the file after every single write, killed_run_test.cpp kills real runs.
 
 #include <filesystem>
 
@@ -23,7 +26,6 @@
 namespace sinewright::record {
 
 inline constexpr hsize_t kPartialChunkRows = 16384;
-inline constexpr unsigned kPartialChunksPerNode = 512;
 
 class PartialFile {
  public:
@@ -42,15 +44,18 @@ class PartialFile {
   [[nodiscard]] hid_t file() const { return file_.id(); }
 
  private:
-  void settle();
+  void write_events(const std::vector<Event>& events);
+  void settle(hsize_t n_rows, hsize_t n_events);
 
   NewFile file_;  // first, so that it closes last
   std::vector<Handle> datasets_;
   std::vector<int> widths_;
-  std::vector<bool> flat_;  // 1-D
-  EventDatasets events_;
+  Handle event_times_, event_ends_, event_text_;
   Handle committed_;
-  hsize_t n_rows_ = 0, n_events_ = 0;
+  hsize_t n_rows_ = 0, n_events_ = 0, n_text_ = 0;
 };
+
+/// The first n events of a partial file. @throws CallFailure
+[[nodiscard]] std::vector<Event> read_partial_events(hid_t file, hsize_t n);
 
 }  // namespace sinewright::record

@@ -7,6 +7,7 @@
 #include <cstdint>
 
 #include "record/layout.h"
+#include "record/partial_file.h"
 #include "record/writer.h"
 
 namespace sinewright::record {
@@ -146,16 +147,15 @@ void read_data(hid_t file, bool partial, Record& record) {
   const Series time = open_series(file, time_channel().path);
   std::vector<Series> all;
   for (const auto& path : read_texts_attribute(file, "channels")) all.push_back(open_series(file, path));
-  const auto event_times = extent(open_dataset(file, "events/time").id());
   hsize_t n = time.n_rows;
-  hsize_t n_events = event_times.size() == 1 ? event_times[0] : 0;
+  hsize_t n_events = 0;
   if (partial) {
     std::array<std::uint64_t, 2> committed = {0, 0};
     const Handle counts = open_dataset(file, "committed");
     if (extent(counts.id()) != std::vector<hsize_t>{2}) throw CallFailure("/committed: two numbers are needed");
     check(H5Dread(counts.id(), H5T_NATIVE_UINT64, H5S_ALL, H5S_ALL, H5P_DEFAULT, committed.data()), "/committed");
     n = std::min<hsize_t>(n, committed[0]);
-    n_events = std::min<hsize_t>(n_events, committed[1]);
+    n_events = committed[1];
     for (const auto& series : all) n = std::min(n, series.n_rows);
   }
   record.time = read_values(time, n);
@@ -165,7 +165,7 @@ void read_data(hid_t file, bool partial, Record& record) {
     record.data.push_back(read_values(series, n));
     record.channels.push_back(std::move(series.channel));
   }
-  record.events = read_events(file, n_events);
+  record.events = partial ? read_partial_events(file, n_events) : read_events(file);
 }
 
 }  // namespace
@@ -205,7 +205,7 @@ Record read_record(const std::filesystem::path& path) {
         read_verdicts(file.id(), record);
       }
       return record;
-    } catch (const CallFailure& failure) {
+    } catch (const std::exception& failure) {  // CallFailure, or a length that no memory holds
       throw CallFailure(fmt::format("it is damaged: {}", failure.what()));
     }
   } catch (const CallFailure& failure) {

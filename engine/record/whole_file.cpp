@@ -44,16 +44,12 @@ Handle scalar_number(hid_t place, const std::string& name, double value) {
 void write_whole_file(const std::filesystem::path& path, const PartialFile& partial, const std::vector<Channel>& channels,
                       const Inputs& inputs, const std::vector<SummaryValue>& summary,
                       const std::vector<Verdict>& verdicts, const std::string& outcome) {
-  NewFile file = create_file(path.string(), 0);
+  NewFile file = create_file(path.string(), FileKind::whole);
   write_frame(file.id(), channels, inputs, outcome);
   std::vector<double> block;
   copy_channel(file.id(), partial, 0, time_channel(), block);
   for (std::size_t i = 0; i < channels.size(); ++i) copy_channel(file.id(), partial, i + 1, channels[i], block);
-  {
-    const Handle properties = dataset_properties();
-    const auto events = make_events(file.id(), 0, properties.id(), H5P_DEFAULT);
-    write_events(events, 0, read_events(partial.file(), partial.n_events()));
-  }
+  write_events(file.id(), read_partial_events(partial.file(), partial.n_events()));
   {
     const Handle group = make_group(file.id(), "summary");
     for (const auto& item : summary) {

@@ -1,3 +1,5 @@
+#include <hdf5.h>
+
 #include <catch2/catch.hpp>
 #include <fstream>
 
@@ -50,14 +52,30 @@ TEST_CASE("reader: says what is wrong with a file that is no record", "[errors]"
 
 TEST_CASE("reader: refuses a foreign HDF5 file and an unknown version", "[errors]") {
   const sample::Folder folder;
-  auto bytes = whole_record(folder);
-  // Names that stand in the global heap, which has no checksum, can be exchanged in place.
-  const std::string format = "sinewright record";
-  const auto at = bytes.find(format);
-  REQUIRE(at != std::string::npos);
-  bytes.replace(at, format.size(), "somebody else's  ");
-  write(folder / "foreign.h5", bytes);
-  CHECK_THAT(refusal(folder / "foreign.h5"), Contains("not a record of this program"));
+  const auto make = [&](const std::string& name, const char* format, int version) {
+    const auto path = (folder / name).string();
+    const hid_t file = H5Fcreate(path.c_str(), H5F_ACC_TRUNC, H5P_DEFAULT, H5P_DEFAULT);
+    const hid_t scalar = H5Screate(H5S_SCALAR);
+    const hid_t text = H5Tcopy(H5T_C_S1);
+    H5Tset_size(text, H5T_VARIABLE);
+    H5Tset_cset(text, H5T_CSET_UTF8);
+    if (format) {
+      const hid_t attribute = H5Acreate2(file, "format", text, scalar, H5P_DEFAULT, H5P_DEFAULT);
+      H5Awrite(attribute, text, &format);
+      H5Aclose(attribute);
+      const hid_t number = H5Acreate2(file, "format_version", H5T_STD_I32LE, scalar, H5P_DEFAULT, H5P_DEFAULT);
+      H5Awrite(number, H5T_NATIVE_INT, &version);
+      H5Aclose(number);
+    }
+    H5Tclose(text);
+    H5Sclose(scalar);
+    H5Fclose(file);
+    return refusal(path);
+  };
+  CHECK_THAT(make("bare.h5", nullptr, 0), Contains("not a record of this program"));
+  CHECK_THAT(make("other.h5", "somebody else's", 1), Contains("not a record of this program"));
+  CHECK_THAT(make("new.h5", "sinewright record", 2), Contains("format_version is 2") && Contains("reads version 1"));
+  CHECK_THAT(make("hollow.h5", "sinewright record", 1), Contains("it is damaged: outcome"));
 }
 
 TEST_CASE("reader: a whole file cut anywhere is refused", "[errors]") {

@@ -61,6 +61,7 @@ Event event_of(std::size_t row) {
 
 std::size_t count_wrong(const Record& record) {
   std::size_t wrong = 0;
+  const auto whole_width = width();
   for (std::size_t row = 0; row < record.time.size(); ++row) {
     bool good = record.time[row] == time_of(row);
     std::size_t place = 0;
@@ -69,7 +70,7 @@ std::size_t count_wrong(const Record& record) {
       for (std::size_t i = 0; i < wide; ++i, ++place)
         good = good && record.data[c].at(row * wide + i) == value(row, place);
     }
-    wrong += good && place == width() ? 0 : 1;
+    wrong += good && place == whole_width ? 0 : 1;
   }
   // An event comes just before its row, so it reaches the file with it at the latest.
   std::size_t next = 0;
