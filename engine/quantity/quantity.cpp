@@ -409,6 +409,9 @@ bool same_dimension(std::string_view unit, std::string_view expected) {
 }
 
 std::string describe_dimension(std::string_view unit) {
+  const std::string ascii = to_ascii(unit);
+  for (const DimensionRow& row : kDimensions)
+    if (ascii == row.unit) return row.words;  // the usual case, without the library
   for (const DimensionRow& row : kDimensions)
     if (same_dimension(unit, row.unit)) return row.words;
   return fmt::format("a quantity in {} or a multiple", unit);

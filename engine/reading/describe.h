@@ -1,0 +1,55 @@
+#pragma once
+
+#include "reading/record.h"
+#include "reading/written.h"
+
+/// Pieces of description that several file kinds share.
+namespace sinewright::reading {
+
+[[nodiscard]] Kind<Matrix3d> turned();
+[[nodiscard]] Kind<model::MassProperties> mass_properties();
+[[nodiscard]] Kind<WrittenSolid> solid();
+[[nodiscard]] Kind<model::Shape> shape(const std::string& key);
+
+/// The keys sphere, capsule, cylinder, box, hull, of which exactly one must be there.
+template <class T>
+void add_shapes(Record<T>& record, model::Shape T::*member) {
+  record.one_of("shape", "sphere", member, shape("sphere"), "a ball")
+      .one_of("shape", "capsule", member, shape("capsule"), "a rod with round ends")
+      .one_of("shape", "cylinder", member, shape("cylinder"), "a cylinder with flat ends")
+      .one_of("shape", "box", member, shape("box"), "a box")
+      .one_of("shape", "hull", member, shape("hull"), "the convex hull of points");
+}
+
+template <class T>
+void add_heading(Record<T>& record, const std::string& file_kind, bool needs_name) {
+  record.need("sinewright", &Heading::file_kind, word<std::string>({{file_kind, file_kind}}), "the kind of file");
+  if (needs_name) record.need("name", &Heading::name, text(), "shown in reports");
+  else record.may("name", &Heading::name, text(), Absent{"none"}, "shown in reports");
+  record.may("about", &Heading::about, text(), Absent{"none"}, "what it is and where it comes from");
+}
+
+/// static and kinetic coefficient of a dry pair.
+[[nodiscard]] Kind<model::DryFriction> dry_friction();
+
+[[nodiscard]] Kind<model::Material> material();
+[[nodiscard]] Kind<model::Surface> surface();
+[[nodiscard]] Kind<WrittenPair> friction_pair();
+[[nodiscard]] Kind<model::Line> line();
+[[nodiscard]] Kind<model::Motor> motor();
+[[nodiscard]] Kind<model::Gearhead> gearhead();
+
+template <class T>
+void add_parts(Record<T>& record) {
+  record
+      .may("materials", &WrittenParts::materials, named(material(), "material"), Absent{"none"}, "bulk materials")
+      .may("surfaces", &WrittenParts::surfaces, named(surface(), "surface"), Absent{"none"},
+           "what covers the shapes that can touch")
+      .may("friction_pairs", &WrittenParts::friction_pairs, named(friction_pair(), "friction pair"), Absent{"none"},
+           "friction between two surfaces")
+      .may("lines", &WrittenParts::lines, named(line(), "line"), Absent{"none"}, "kinds of cord")
+      .may("motors", &WrittenParts::motors, named(motor(), "motor"), Absent{"none"}, "brushed motors")
+      .may("gearheads", &WrittenParts::gearheads, named(gearhead(), "gearhead"), Absent{"none"}, "gearheads");
+}
+
+}  // namespace sinewright::reading

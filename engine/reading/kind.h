@@ -1,0 +1,238 @@
+#pragma once
+
+#include <functional>
+#include <limits>
+#include <memory>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include <Eigen/Core>
+#include <nlohmann/json.hpp>
+
+#include "reading/complaint.h"
+#include "reading/node.h"
+
+namespace sinewright::reading {
+
+using Json = nlohmann::ordered_json;
+
+struct RecordShown;
+
+/// How a kind of value looks from outside: what the schema and the reference say about it.
+struct Shown {
+  std::string words;   ///< "a length, such as \"5 mm\"; > 0"
+  Json schema;
+  std::vector<std::shared_ptr<const RecordShown>> records;  ///< maps with keys of their own, described apart
+};
+
+/// A key of a record, for the schema and the reference.
+struct FieldShown {
+  std::string key;
+  Shown value;
+  std::string about;
+  bool required = false;
+  std::string absent;      ///< what holds when the key is not there
+  std::string group;       ///< exactly one key of a group must be there; empty: no group
+};
+
+/// A map with fixed keys, for the schema and the reference.
+struct RecordShown {
+  std::string name;        ///< unique, snake_case
+  std::string about;
+  std::vector<FieldShown> fields;
+};
+
+/// The one description of a kind of value: how it is read, and how it is shown in schema and reference.
+template <class T>
+struct Kind {
+  Shown shown;
+  std::function<T(const Node&)> read;
+};
+
+/// Bounds of a number, in SI.
+struct Bounds {
+  double low = -std::numeric_limits<double>::infinity();
+  double high = std::numeric_limits<double>::infinity();
+  bool low_open = false;
+  bool high_open = false;
+  std::string words;       ///< "> 0"
+};
+inline Bounds any() { return {}; }
+inline Bounds positive() { return {0, std::numeric_limits<double>::infinity(), true, false, "> 0"}; }
+inline Bounds not_negative() { return {0, std::numeric_limits<double>::infinity(), false, false, ">= 0"}; }
+
+/// A name given to a part, or the use of one, with its place for later messages.
+struct Name {
+  std::string text;
+  const Node* node = nullptr;
+};
+
+/// A part under a name of its own.
+template <class T>
+struct Entry {
+  std::string name;
+  const Node* node = nullptr;
+  T value;
+};
+template <class T>
+using Named = std::vector<Entry<T>>;
+
+[[nodiscard]] Kind<double> quantity(const std::string& unit, Bounds bounds = any());
+[[nodiscard]] inline Kind<double> number(Bounds bounds = any()) { return quantity("1", std::move(bounds)); }
+/// A quantity, or the word "none" that stands for `value`.
+[[nodiscard]] Kind<double> quantity_or_none(const std::string& unit, Bounds bounds, double value);
+[[nodiscard]] Kind<std::string> text();
+[[nodiscard]] Kind<bool> yes_no();
+/// The name of another part; resolved later. `what` is for instance "line".
+[[nodiscard]] Kind<Name> name_of(const std::string& what);
+[[nodiscard]] Kind<Eigen::Vector3d> vector3(const std::string& unit, Bounds bounds = any());
+/// Three plain numbers, not all zero; made a unit vector.
+[[nodiscard]] Kind<Eigen::Vector3d> direction();
+/// Three (diagonal) or six numbers xx yy zz xy yz zx of a symmetric matrix.
+[[nodiscard]] Kind<Eigen::Matrix3d> inertia();
+
+/// One of some words.
+template <class T>
+Kind<T> word(std::vector<std::pair<std::string, T>> choices) {
+  std::vector<std::string> names;
+  for (const auto& choice : choices) names.push_back(choice.first);
+  Kind<T> kind;
+  kind.shown.words = "one of: " + listed(names);
+  kind.shown.schema = {{"enum", names}};
+  kind.read = [choices = std::move(choices), names](const Node& node) {
+    if (node.kind == Node::Kind::text)
+      for (const auto& [name, value] : choices)
+        if (node.text == name) return value;
+    throw not_allowed(node, "one of: " + listed(names));
+  };
+  return kind;
+}
+
+void require_list(const Node& node, const std::string& needed, std::size_t at_least, std::size_t at_most);
+void require_map(const Node& node, const std::string& needed);
+/// Letters, digits, '_' and '-', beginning with a letter: a name is part of key paths and of data set names.
+void require_name(const Node& node, const std::string& name);
+[[nodiscard]] const Json& name_schema();
+/// An override named a part that is not there.
+[[nodiscard]] InvalidInput unknown_name_key(const Node& node, const std::string& what,
+                                            const std::vector<std::string>& known);
+/// Names of the parts that the file itself lists.
+[[nodiscard]] std::vector<std::string> known_names(const Node& map);
+
+/// A map lacks every key of a choice; names the nearest when one is misspelled.
+[[nodiscard]] InvalidInput missing_choice(const Node& map, const std::vector<std::string>& keys);
+
+template <class T>
+Kind<std::vector<T>> list_of(Kind<T> item, const std::string& words, std::size_t at_least = 0,
+                             std::size_t at_most = 1000000) {
+  Kind<std::vector<T>> kind;
+  kind.shown = {words, {{"type", "array"}, {"items", item.shown.schema}}, item.shown.records};
+  if (at_least > 0) kind.shown.schema["minItems"] = at_least;
+  if (at_most < 1000000) kind.shown.schema["maxItems"] = at_most;
+  kind.read = [item, words, at_least, at_most](const Node& node) {
+    require_list(node, words, at_least, at_most);
+    std::vector<T> items;
+    for (const auto& child : node.children) items.push_back(item.read(*child));
+    return items;
+  };
+  return kind;
+}
+
+/// A list of two unlike values, such as [0.1 s, 5 N].
+template <class A, class B>
+Kind<std::pair<A, B>> pair_of(Kind<A> a, Kind<B> b, const std::string& words) {
+  Kind<std::pair<A, B>> kind;
+  kind.shown.words = words;
+  kind.shown.schema = {{"type", "array"}, {"prefixItems", {a.shown.schema, b.shown.schema}},
+                       {"items", {{"anyOf", {a.shown.schema, b.shown.schema}}}}, {"minItems", 2}, {"maxItems", 2}};
+  kind.read = [a, b, words](const Node& node) {
+    require_list(node, words, 2, 2);
+    return std::pair<A, B>{a.read(*node.children[0]), b.read(*node.children[1])};
+  };
+  return kind;
+}
+
+/// A map from names, free to choose, to values of one kind. `what` is one such value, for instance "cord".
+template <class T>
+Kind<Named<T>> named(Kind<T> value, const std::string& what) {
+  Kind<Named<T>> kind;
+  kind.shown = {"a map from names to " + what + "s",
+                {{"type", "object"}, {"propertyNames", name_schema()}, {"additionalProperties", value.shown.schema}},
+                value.shown.records};
+  kind.read = [value, what](const Node& node) {
+    require_map(node, "a map from names to " + what + "s");
+    Named<T> entries;
+    std::vector<std::string> known;
+    for (const auto& child : node.children) {
+      if (child->added) throw unknown_name_key(*child, what, known_names(node));
+      require_name(*child, child->key);
+      entries.push_back({child->key, child.get(), value.read(*child)});
+    }
+    return entries;
+  };
+  return kind;
+}
+
+/// A value that can be written in several ways: the first way whose `fits` says so reads it.
+template <class T>
+struct Way {
+  std::function<bool(const Node&)> fits;
+  Kind<T> kind;
+};
+
+template <class T>
+Kind<T> any_of(std::vector<Way<T>> ways, const std::string& words) {
+  Kind<T> kind;
+  kind.shown.words = words;
+  kind.shown.schema["anyOf"] = Json::array();
+  for (const Way<T>& way : ways) {
+    kind.shown.schema["anyOf"].push_back(way.kind.shown.schema);
+    for (const auto& record : way.kind.shown.records) kind.shown.records.push_back(record);
+  }
+  kind.read = [ways = std::move(ways), words](const Node& node) {
+    for (const Way<T>& way : ways)
+      if (way.fits(node)) return way.kind.read(node);
+    throw not_allowed(node, words);
+  };
+  return kind;
+}
+
+/// A map of one of several kinds, told apart by which of their first keys is there.
+template <class T>
+Kind<T> by_key(std::vector<std::pair<std::string, Kind<T>>> kinds) {
+  std::vector<std::string> keys;
+  for (const auto& entry : kinds) keys.push_back(entry.first);
+  Kind<T> kind;
+  kind.shown.words = "a map with one of the keys: " + listed(keys);
+  kind.shown.schema["oneOf"] = Json::array();
+  for (const auto& entry : kinds) {
+    kind.shown.schema["oneOf"].push_back(entry.second.shown.schema);
+    for (const auto& record : entry.second.shown.records) kind.shown.records.push_back(record);
+  }
+  kind.read = [kinds = std::move(kinds), keys](const Node& node) {
+    const std::string needed = "a map with one of the keys: " + listed(keys);
+    require_map(node, needed);
+    const Kind<T>* chosen = nullptr;
+    for (const auto& [key, candidate] : kinds) {
+      const Node* found = node.find(key);
+      if (found == nullptr) continue;
+      if (chosen != nullptr)
+        throw complaint(found->key_place(), found->path() + " is not allowed beside the other keys here",
+                        "exactly one of: " + listed(keys), "");
+      chosen = &candidate;
+    }
+    if (chosen == nullptr) throw missing_choice(node, keys);
+    return chosen->read(node);
+  };
+  return kind;
+}
+
+/// Another kind, computed from the value of this one.
+template <class To, class From>
+Kind<To> turned_into(Kind<From> from, std::function<To(From, const Node&)> convert) {
+  return {from.shown, [from, convert](const Node& node) { return convert(from.read(node), node); }};
+}
+
+}  // namespace sinewright::reading

@@ -1,0 +1,25 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "reading/node.h"
+
+namespace sinewright::reading {
+
+/// "key.path=value", taken apart.
+struct Override {
+  std::string written;
+  std::vector<std::string> keys;
+  std::string value;
+};
+
+/// @throws InvalidInput if there is no '=', a key is empty or the value is.
+[[nodiscard]] Override parse_override(const std::string& written);
+
+/// Replaces the value at the path, or adds the key; whether the key may be there is for the reader to say, which then
+/// finds it marked as added.
+/// @throws InvalidInput if the path leads through a value or past the end of a list, or the value is no YAML.
+void apply_override(Node& root, const Override& change);
+
+}  // namespace sinewright::reading

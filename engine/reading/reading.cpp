@@ -1,0 +1,130 @@
+#include "reading/reading.h"
+
+#include <algorithm>
+#include <memory>
+
+#include <fmt/format.h>
+
+#include "quantity/nearest.h"
+#include "reading/complaint.h"
+#include "reading/document.h"
+#include "reading/override.h"
+#include "reading/resolve.h"
+
+namespace sinewright::reading {
+namespace {
+
+namespace fs = std::filesystem;
+
+const std::vector<std::string> kFileKinds = {"model", "parts", "scenario"};
+const std::vector<std::string> kPartsMaps = {"materials", "surfaces", "friction_pairs", "lines", "motors", "gearheads"};
+
+// A file taken apart, of the right kind by its first key.
+std::unique_ptr<Node> open_file(Source& source, const fs::path& path, const std::string& kind) {
+  const Source::File& file = source.text(path);
+  std::unique_ptr<Node> root = parse_document(file.path, file.text);
+  if (root->kind != Node::Kind::map)
+    throw complaint(root->place(), "the file is no YAML map", fmt::format("keys, the first being 'sinewright: {}'", kind), "");
+  const Node* written = root->find("sinewright");
+  const std::string needed = fmt::format("sinewright: {}", kind);
+  if (written == nullptr) throw missing(*root, "sinewright", needed, "the file is read as a " + kind + " file");
+  if (written->kind != Node::Kind::text || written->text != kind) {
+    const bool other = std::find(kFileKinds.begin(), kFileKinds.end(), written->text) != kFileKinds.end();
+    throw not_allowed(*written, needed, other ? fmt::format("this is a {} file where a {} file is wanted", written->text, kind) : "");
+  }
+  return root;
+}
+
+bool names_part(const Override& change) {
+  return change.keys.size() >= 2 && std::find(kPartsMaps.begin(), kPartsMaps.end(), change.keys[0]) != kPartsMaps.end();
+}
+
+// Applies a change to a part in the file that defines it.
+void apply_to_part(const Override& change, Node& model, const std::vector<std::unique_ptr<Node>>& parts) {
+  std::vector<Node*> files = {&model};
+  for (const auto& part : parts) files.push_back(part.get());
+  std::vector<std::string> known;
+  for (Node* file : files) {
+    const Node* section = file->find(change.keys[0]);
+    if (section == nullptr) continue;
+    if (section->find(change.keys[1]) != nullptr) {
+      apply_override(*file, change);
+      return;
+    }
+    for (const std::string& name : known_names(*section)) known.push_back(name);
+  }
+  const std::string near = nearest(change.keys[1], known);
+  throw complaint({"--set " + change.written, 0, 0}, fmt::format("{} has no '{}'", change.keys[0], change.keys[1]),
+                  known.empty() ? "" : "one of: " + listed(known),
+                  near.empty() ? "" : fmt::format("the nearest known one is '{}'", near));
+}
+
+// The key 'use' is needed before the tables read the whole, to find which file an override means.
+std::vector<fs::path> used_files(const Node& root, const fs::path& folder) {
+  std::vector<fs::path> files;
+  const Node* use = root.find("use");
+  if (use == nullptr || use->kind != Node::Kind::list) return files;  // what is wrong with it, the tables will say
+  for (const auto& item : use->children) {
+    if (item->kind != Node::Kind::text || item->text.empty()) return {};
+    const fs::path file = (folder / item->text).lexically_normal();
+    if (std::find(files.begin(), files.end(), file) != files.end())
+      throw not_allowed(*item, "each parts file once");
+    files.push_back(file);
+  }
+  return files;
+}
+
+// An unreadable file that another one names is reported at the place that names it.
+template <class Open>
+auto open_named(const Node& node, Open open) {
+  try {
+    return open();
+  } catch (const InvalidInput& error) {
+    const Place place = node.place();
+    throw InvalidInput(fmt::format("{}\n  used by: {}{}", error.what(), place.file,
+                                   place.line > 0 ? fmt::format(":{}:{}", place.line, place.column) : std::string()));
+  }
+}
+
+}  // namespace
+
+model::Model read_model(Source& source, const fs::path& path, const std::vector<std::string>& overrides) {
+  const std::unique_ptr<Node> root = open_file(source, path, "model");
+  std::vector<Override> part_changes;
+  for (const std::string& written : overrides) {
+    Override change = parse_override(written);
+    if (names_part(change)) part_changes.push_back(std::move(change));
+    else apply_override(*root, change);
+  }
+  std::vector<std::unique_ptr<Node>> part_roots;
+  const std::vector<fs::path> used = used_files(*root, path.parent_path());
+  for (std::size_t i = 0; i < used.size(); ++i)
+    part_roots.push_back(open_named(*root->find("use")->children[i], [&] { return open_file(source, used[i], "parts"); }));
+  for (const Override& change : part_changes) apply_to_part(change, *root, part_roots);
+
+  const Kind<PartsFile> parts_kind = parts_file();
+  std::vector<PartsFile> parts;
+  for (const auto& part_root : part_roots) parts.push_back(parts_kind.read(*part_root));
+  return resolve_model(model_file().read(*root), parts);
+}
+
+model::Scenario read_scenario(Source& source, const fs::path& path, const std::vector<std::string>& overrides) {
+  const std::unique_ptr<Node> root = open_file(source, path, "scenario");
+  const std::string to_model = "model.";
+  std::vector<std::string> model_overrides;
+  for (const std::string& written : overrides) {
+    const std::size_t begin = written.find_first_not_of(" \t");
+    if (begin != std::string::npos && written.compare(begin, to_model.size(), to_model) == 0)
+      model_overrides.push_back(written.substr(begin + to_model.size()));
+    else
+      apply_override(*root, parse_override(written));
+  }
+  ScenarioFile file = scenario_file().read(*root);
+  file.place = {*root->file, 1, 1};
+  const fs::path model_path = (path.parent_path() / file.model).lexically_normal();
+  model::Model model =
+      open_named(*root->find("model"), [&] { return read_model(source, model_path, model_overrides); });
+  return resolve_scenario(file, std::move(model));
+}
+
+}  // namespace sinewright::reading

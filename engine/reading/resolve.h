@@ -1,0 +1,33 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "reading/written.h"
+
+namespace sinewright::reading {
+
+/// Makes a model of what is written: names become indices, parents come before children, and conditions between parts
+/// are checked.
+/// @param parts  the parts files in the order of use.
+[[nodiscard]] model::Model resolve_model(const ModelFile& file, const std::vector<PartsFile>& parts);
+
+/// The same for a scenario, whose model is resolved already.
+[[nodiscard]] model::Scenario resolve_scenario(const ScenarioFile& file, model::Model model);
+
+/// Index of a name in a list, or a message with the known ones.
+[[nodiscard]] int find_name(const Name& name, const std::string& what, const std::vector<std::string>& known);
+
+/// The solids with their densities looked up.
+[[nodiscard]] std::vector<model::Solid> resolve_solids(const std::vector<WrittenSolid>& solids,
+                                                       const std::vector<model::Material>& materials);
+
+/// The names of some parts, in order.
+template <class T>
+std::vector<std::string> names_of(const std::vector<T>& parts) {
+  std::vector<std::string> names;
+  for (const T& part : parts) names.push_back(part.name);
+  return names;
+}
+
+}  // namespace sinewright::reading

@@ -1,0 +1,262 @@
+#include "reading/resolve.h"
+
+#include <algorithm>
+#include <map>
+
+#include <fmt/format.h>
+
+#include "reading/complaint.h"
+
+namespace sinewright::reading {
+namespace {
+
+// Two parts of one name in one map are refused when the file is parsed; here the files meet.
+template <class T, class Keep>
+void gather(const Named<T>& entries, const std::string& what, std::map<std::string, const Node*>& seen, Keep keep) {
+  for (const Entry<T>& entry : entries) {
+    const auto [first, fresh] = seen.emplace(entry.name, entry.node);
+    if (!fresh) {
+      const Place other = first->second->key_place();
+      throw complaint(entry.node->key_place(), fmt::format("{} is a {} that exists already", entry.node->path(), what),
+                      "a name of its own", fmt::format("the other one is at {}:{}", other.file, other.line));
+    }
+    keep(entry);
+  }
+}
+
+struct WrittenGathered {
+  std::vector<const Entry<WrittenPair>*> pairs;
+  std::vector<model::Motor> motors;
+  std::vector<model::Gearhead> gearheads;
+};
+
+template <class T>
+auto keep_in(std::vector<T>& list) {
+  return [&list](const Entry<T>& entry) { list.push_back(entry.value), list.back().name = entry.name; };
+}
+
+WrittenGathered gather_parts(const ModelFile& file, const std::vector<PartsFile>& parts, model::Model& model) {
+  WrittenGathered gathered;
+  std::vector<const WrittenParts*> all;
+  for (const PartsFile& part : parts) all.push_back(&part);
+  all.push_back(&file);
+  std::map<std::string, const Node*> materials, surfaces, pairs, lines, motors, gearheads;
+  for (const WrittenParts* one : all) {
+    gather(one->materials, "material", materials, keep_in(model.materials));
+    gather(one->surfaces, "surface", surfaces, keep_in(model.surfaces));
+    gather(one->friction_pairs, "friction pair", pairs,
+           [&](const Entry<WrittenPair>& entry) { gathered.pairs.push_back(&entry); });
+    gather(one->lines, "line", lines, keep_in(model.lines));
+    gather(one->motors, "motor", motors, keep_in(gathered.motors));
+    gather(one->gearheads, "gearhead", gearheads, keep_in(gathered.gearheads));
+  }
+  return gathered;
+}
+
+void resolve_pairs(const WrittenGathered& gathered, model::Model& model) {
+  const std::vector<std::string> known = names_of(model.surfaces);
+  for (const Entry<WrittenPair>* entry : gathered.pairs) {
+    model::SurfacePair pair{find_name(entry->value.between[0], "surface", known),
+                            find_name(entry->value.between[1], "surface", known), entry->value.friction,
+                            entry->value.source};
+    for (std::size_t i = 0; i < model.pairs.size(); ++i) {
+      const model::SurfacePair& other = model.pairs[i];
+      if ((other.a == pair.a && other.b == pair.b) || (other.a == pair.b && other.b == pair.a))
+        throw complaint(entry->node->key_place(),
+                        fmt::format("{} gives the friction between {} and {} a second time", entry->node->path(),
+                                    known[static_cast<std::size_t>(pair.a)], known[static_cast<std::size_t>(pair.b)]),
+                        "one friction for each two surfaces",
+                        fmt::format("the first one is {}", gathered.pairs[i]->node->path()));
+    }
+    model.pairs.push_back(pair);
+  }
+}
+
+// Entries in an order in which every parent stands before its children, otherwise as written.
+std::vector<const Entry<WrittenBody>*> parents_first(const Named<WrittenBody>& bodies) {
+  std::vector<std::string> known = names_of(bodies);
+  std::vector<const Entry<WrittenBody>*> order;
+  std::vector<bool> placed(bodies.size(), false);
+  std::vector<int> parent(bodies.size(), -1);
+  for (std::size_t i = 0; i < bodies.size(); ++i)
+    if (bodies[i].value.hinge) parent[i] = find_name(bodies[i].value.hinge->parent_name, "body", known);
+  while (order.size() < bodies.size()) {
+    const std::size_t before = order.size();
+    for (std::size_t i = 0; i < bodies.size(); ++i) {
+      if (placed[i] || (parent[i] >= 0 && !placed[static_cast<std::size_t>(parent[i])])) continue;
+      placed[i] = true;
+      order.push_back(&bodies[i]);
+    }
+    if (order.size() > before) continue;
+    const auto stuck = static_cast<std::size_t>(std::find(placed.begin(), placed.end(), false) - placed.begin());
+    const Name& name = bodies[stuck].value.hinge->parent_name;
+    throw not_allowed(*name.node, "a parent that hangs, in the end, on a fixed body", "these parents go round in a circle");
+  }
+  return order;
+}
+
+void resolve_bodies(const ModelFile& file, model::Model& model) {
+  const std::vector<std::string> surfaces = names_of(model.surfaces);
+  std::map<std::string, const Node*> joints;
+  std::vector<std::string> placed;
+  for (const Entry<WrittenBody>* entry : parents_first(file.bodies)) {
+    const WrittenBody& written = entry->value;
+    model::Body body;
+    body.name = entry->name;
+    if (written.hinge) {
+      body.hinge = *written.hinge;
+      body.hinge->parent = find_name(written.hinge->parent_name, "body", placed);
+      if (!joints.emplace(body.hinge->name, written.hinge->joint.node).second)
+        throw not_allowed(*written.hinge->joint.node, "a joint name of its own", "another body's joint has this name");
+    }
+    body.fixed = written.fixed;
+    body.mass = written.mass;
+    body.solids = resolve_solids(written.solids, model.materials);
+    for (const Entry<WrittenShape>& shape : written.shapes)
+      body.shapes.push_back({shape.name, shape.value.shape, find_name(shape.value.surface, "surface", surfaces)});
+    model.bodies.push_back(std::move(body));
+    placed.push_back(entry->name);
+  }
+}
+
+void resolve_drives(const ModelFile& file, const WrittenGathered& gathered, model::Model& model) {
+  const std::vector<std::string> bodies = names_of(model.bodies);
+  for (const Entry<model::Supply>& supply : file.supplies) {
+    model.supplies.push_back(supply.value);
+    model.supplies.back().name = supply.name;
+  }
+  const std::vector<std::string> supplies = names_of(model.supplies), motors = names_of(gathered.motors),
+                                 gearheads = names_of(gathered.gearheads);
+  for (const Entry<WrittenDrive>& entry : file.drives) {
+    const WrittenDrive& written = entry.value;
+    model::Drive drive;
+    drive.name = entry.name;
+    drive.body = find_name(written.body, "body", bodies);
+    drive.supply = find_name(written.supply, "supply", supplies);
+    drive.current_limit = written.current_limit;
+    drive.motor = gathered.motors[static_cast<std::size_t>(find_name(written.motor, "motor", motors))];
+    drive.gearhead = gathered.gearheads[static_cast<std::size_t>(find_name(written.gearhead, "gearhead", gearheads))];
+    drive.pulley = written.pulley;
+    model.drives.push_back(std::move(drive));
+  }
+}
+
+// Positions of body frames in the world with every joint at zero.
+struct RestPose {
+  Matrix3d rotation = Matrix3d::Identity();
+  Vector3d origin = Vector3d::Zero();
+};
+
+std::vector<RestPose> rest_poses(const model::Model& model) {
+  std::vector<RestPose> poses;
+  for (const model::Body& body : model.bodies) {
+    if (body.fixed) {
+      poses.push_back({body.fixed->rotation, body.fixed->at});
+    } else {
+      const RestPose parent = poses[static_cast<std::size_t>(body.hinge->parent)];
+      poses.push_back({parent.rotation * body.hinge->seat, parent.origin + parent.rotation * body.hinge->at});
+    }
+  }
+  return poses;
+}
+
+bool is_guide(const WrittenPoint& point) { return std::holds_alternative<model::Guide>(point.point); }
+bool is_anchor(const WrittenPoint& point) { return std::holds_alternative<model::Anchor>(point.point); }
+bool is_pulley(const WrittenPoint& point) { return std::holds_alternative<model::PulleyEnd>(point.point); }
+
+void check_order(const std::vector<WrittenPoint>& path, const Node& list) {
+  for (std::size_t i = 0; i < path.size(); ++i) {
+    const Node& node = *list.children[i];
+    const bool first = i == 0, last = i + 1 == path.size();
+    if (first && !is_anchor(path[i]) && !is_pulley(path[i]))
+      throw not_allowed(node, "a pulley or an anchor at the start of the path");
+    if (last && !is_anchor(path[i])) throw not_allowed(node, "an anchor at the end of the path");
+    if (!first && is_pulley(path[i])) throw not_allowed(node, "a pulley only at the start of the path");
+    if (!first && !last && is_anchor(path[i])) throw not_allowed(node, "an anchor only at an end of the path");
+    if (!first && is_guide(path[i]) && is_guide(path[i - 1]))
+      throw not_allowed(node, "a bend or an anchor between two guides", "put a bend between the two guides");
+  }
+}
+
+void resolve_cords(const ModelFile& file, model::Model& model) {
+  const std::vector<std::string> lines = names_of(model.lines), bodies = names_of(model.bodies),
+                                 drives = names_of(model.drives);
+  const std::vector<RestPose> poses = rest_poses(model);
+  std::vector<std::string> wound(model.drives.size());  // the cord on each drive
+  for (const Entry<WrittenCord>& entry : file.cords) {
+    const WrittenCord& written = entry.value;
+    const Node& list = *entry.node->find("path");
+    check_order(written.path, list);
+    model::Cord cord;
+    cord.name = entry.name;
+    cord.line = find_name(written.line, "line", lines);
+    cord.channel = written.channel;
+    cord.pretension = written.pretension;
+    cord.slack = written.slack;
+    cord.lump_bends = written.lump_bends;
+    Vector3d before = Vector3d::Zero();
+    for (std::size_t i = 0; i < written.path.size(); ++i) {
+      model::PathPoint point = written.path[i].point;
+      int body = -1;
+      if (auto* end = std::get_if<model::PulleyEnd>(&point)) {
+        end->drive = find_name(written.path[i].drive, "drive", drives);
+        const auto drive = static_cast<std::size_t>(end->drive);
+        body = model.drives[drive].body;
+        if (!wound[drive].empty())
+          throw not_allowed(*written.path[i].drive.node, "a drive with a free pulley",
+                            fmt::format("the cord '{}' is wound on it already", wound[drive]));
+        wound[drive] = entry.name;
+      } else {
+        body = find_name(written.path[i].in, "body", bodies);
+        if (auto* bend = std::get_if<model::Bend>(&point)) bend->body = body;
+        if (auto* guide = std::get_if<model::Guide>(&point)) guide->body = body;
+        if (auto* anchor = std::get_if<model::Anchor>(&point)) anchor->body = body;
+      }
+      const RestPose& pose = poses[static_cast<std::size_t>(body)];
+      const Vector3d here = pose.origin + pose.rotation * written.path[i].at;
+      // A guide's point lies on its axis, not on the cord. Below a micrometre no cord has a direction.
+      const bool both_points = i > 0 && !is_guide(written.path[i]) && !is_guide(written.path[i - 1]);
+      if (both_points && (here - before).norm() < 1e-6)
+        throw not_allowed(*list.children[i], "another place than the point before it",
+                          "with all joints at zero the two points coincide");
+      before = here;
+      cord.path.push_back(point);
+    }
+    model.cords.push_back(std::move(cord));
+  }
+}
+
+}  // namespace
+
+int find_name(const Name& name, const std::string& what, const std::vector<std::string>& known) {
+  const auto found = std::find(known.begin(), known.end(), name.text);
+  if (found == known.end()) throw unknown_name(*name.node, what, known);
+  return static_cast<int>(found - known.begin());
+}
+
+std::vector<model::Solid> resolve_solids(const std::vector<WrittenSolid>& solids,
+                                         const std::vector<model::Material>& materials) {
+  const std::vector<std::string> known = names_of(materials);
+  std::vector<model::Solid> resolved;
+  for (const WrittenSolid& solid : solids) {
+    const double density =
+        solid.material ? materials[static_cast<std::size_t>(find_name(*solid.material, "material", known))].density
+                       : solid.density;
+    resolved.push_back({solid.shape, density});
+  }
+  return resolved;
+}
+
+model::Model resolve_model(const ModelFile& file, const std::vector<PartsFile>& parts) {
+  model::Model model;
+  model.name = file.name;
+  model.about = file.about;
+  const WrittenGathered gathered = gather_parts(file, parts, model);
+  resolve_pairs(gathered, model);
+  resolve_bodies(file, model);
+  resolve_drives(file, gathered, model);
+  resolve_cords(file, model);
+  return model;
+}
+
+}  // namespace sinewright::reading

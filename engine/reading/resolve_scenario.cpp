@@ -1,0 +1,160 @@
+#include "reading/resolve.h"
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "quantity/quantity.h"
+#include "reading/complaint.h"
+
+namespace sinewright::reading {
+namespace {
+
+std::string degrees(double angle) { return fmt::format("{:.6g} deg", from_si(angle, "deg")); }
+
+void resolve_start(const ScenarioFile& file, model::Scenario& scenario) {
+  std::vector<std::string> joints;
+  std::vector<int> body_of;
+  for (std::size_t i = 0; i < scenario.model.bodies.size(); ++i) {
+    if (!scenario.model.bodies[i].hinge) continue;
+    joints.push_back(scenario.model.bodies[i].hinge->name);
+    body_of.push_back(static_cast<int>(i));
+  }
+  std::vector<bool> given(scenario.model.bodies.size(), false);
+  for (const Entry<double>& entry : file.start) {
+    const auto found = std::find(joints.begin(), joints.end(), entry.name);
+    if (found == joints.end()) throw unknown_name_key(*entry.node, "joint", joints);
+    const int body = body_of[static_cast<std::size_t>(found - joints.begin())];
+    given[static_cast<std::size_t>(body)] = true;
+    scenario.start_angles.emplace_back(body, entry.value);
+    const auto& stops = scenario.model.bodies[static_cast<std::size_t>(body)].hinge->stops;
+    if (stops && (entry.value < stops->lower || entry.value > stops->upper))
+      throw not_allowed(*entry.node, fmt::format("an angle within the end stops, {} to {}", degrees(stops->lower),
+                                                 degrees(stops->upper)));
+  }
+  for (std::size_t i = 0; i < joints.size(); ++i) {
+    const auto body = static_cast<std::size_t>(body_of[i]);
+    const auto& stops = scenario.model.bodies[body].hinge->stops;
+    if (!given[body] && stops && (stops->lower > 0 || stops->upper < 0))
+      throw complaint({file.place.file, 0, 0}, fmt::format("start.{} is missing", joints[i]),
+                      fmt::format("an angle within the end stops, {} to {}", degrees(stops->lower), degrees(stops->upper)),
+                      "without it the joint starts at 0 deg");
+  }
+}
+
+void resolve_objects(const ScenarioFile& file, model::Scenario& scenario) {
+  const std::vector<std::string> surfaces = names_of(scenario.model.surfaces),
+                                 bodies = names_of(scenario.model.bodies);
+  for (const Entry<WrittenObject>& entry : file.objects) {
+    const WrittenObject& written = entry.value;
+    if (std::find(bodies.begin(), bodies.end(), entry.name) != bodies.end())
+      throw complaint(entry.node->key_place(), fmt::format("{}: the name is not allowed", entry.node->path()),
+                      "a name that no body of the model has", "");
+    model::Object object;
+    object.name = entry.name;
+    object.at = written.at;
+    object.rotation = written.rotation;
+    object.shape = {entry.name, written.shape, find_name(written.surface, "surface", surfaces)};
+    object.mass = written.mass;
+    object.solids = resolve_solids(written.solids, scenario.model.materials);
+    object.hold = written.hold;
+    object.split_normal = written.split_normal;
+    scenario.objects.push_back(std::move(object));
+  }
+}
+
+// Whatever can touch needs a friction: each surface of a body with that of each object.
+void check_pairs(const ScenarioFile& file, const model::Scenario& scenario) {
+  const model::Model& model = scenario.model;
+  const auto known = [&](int a, int b) {
+    return std::any_of(model.pairs.begin(), model.pairs.end(), [&](const model::SurfacePair& pair) {
+      return (pair.a == a && pair.b == b) || (pair.a == b && pair.b == a);
+    });
+  };
+  for (std::size_t i = 0; i < scenario.objects.size(); ++i) {
+    const int own = scenario.objects[i].shape.surface;
+    const Name& name = file.objects[i].value.surface;
+    for (const model::Body& body : model.bodies)
+      for (const model::ContactShape& shape : body.shapes)
+        if (!known(shape.surface, own))
+          throw complaint(name.node->place(),
+                          fmt::format("{} = {} is not allowed: its friction against {} is not given", name.node->path(),
+                                      name.text, model.surfaces[static_cast<std::size_t>(shape.surface)].name),
+                          fmt::format("an entry in friction_pairs between {} and {}",
+                                      model.surfaces[static_cast<std::size_t>(shape.surface)].name, name.text),
+                          fmt::format("the shape {} of {} is covered with {}", shape.name, body.name,
+                                      model.surfaces[static_cast<std::size_t>(shape.surface)].name));
+  }
+}
+
+void resolve_timeline(const ScenarioFile& file, model::Scenario& scenario) {
+  const std::vector<std::string> drives = names_of(scenario.model.drives);
+  for (const WrittenCommand& written : file.timeline) {
+    if (written.time > file.duration) {
+      const Node& at = *written.drive.node->parent->find("at");
+      throw not_allowed(at, fmt::format("a time from 0 s to the duration, {:g} s", file.duration));
+    }
+    scenario.timeline.push_back({written.time, find_name(written.drive, "drive", drives), written.command});
+  }
+  std::stable_sort(scenario.timeline.begin(), scenario.timeline.end(),
+                   [](const model::TimelineEntry& a, const model::TimelineEntry& b) { return a.time < b.time; });
+}
+
+void resolve_loads(const ScenarioFile& file, model::Scenario& scenario) {
+  const std::vector<std::string> bodies = names_of(scenario.model.bodies), objects = names_of(scenario.objects);
+  std::vector<std::string> both = bodies;
+  both.insert(both.end(), objects.begin(), objects.end());
+  for (const Entry<WrittenLoad>& entry : file.loads) {
+    const WrittenLoad& written = entry.value;
+    model::Load load;
+    load.name = entry.name;
+    load.body = written.on.text;
+    const int index = find_name(written.on, "body or object", both);
+    const int n_bodies = static_cast<int>(bodies.size());
+    (index < n_bodies ? load.body_index : load.object_index) = index < n_bodies ? index : index - n_bodies;
+    load.at = written.at;
+    load.follows_body = written.follows_body;
+    if (written.weight) {
+      const double g = scenario.gravity.norm();
+      if (g == 0)
+        throw not_allowed(*entry.node->find("weight"), "a gravity that is not zero", "give 'force' and 'direction' instead");
+      load.direction = scenario.gravity / g;
+      load.force = {{0}, {*written.weight * g}};
+    } else {
+      load.direction = *written.direction;
+      load.force = written.force;
+    }
+    scenario.loads.push_back(std::move(load));
+  }
+}
+
+}  // namespace
+
+model::Scenario resolve_scenario(const ScenarioFile& file, model::Model model) {
+  model::Scenario scenario;
+  scenario.name = file.name;
+  scenario.about = file.about;
+  scenario.model = std::move(model);
+  scenario.gravity = file.gravity;
+  scenario.ambient = file.ambient;
+  scenario.duration = file.duration;
+  scenario.solver = file.solver;
+  scenario.record_interval = file.record_interval;
+  resolve_start(file, scenario);
+  resolve_objects(file, scenario);
+  check_pairs(file, scenario);
+  resolve_timeline(file, scenario);
+  resolve_loads(file, scenario);
+  for (const WrittenRequirement& written : file.require) {
+    model::Requirement requirement;
+    requirement.quantity = written.quantity;
+    if (written.at_least) requirement.at_least = written.at_least->si;
+    if (written.at_most) requirement.at_most = written.at_most->si;
+    requirement.unit = written.at_least ? written.at_least->unit : written.at_most->unit;
+    requirement.place = written.place;
+    scenario.requirements.push_back(std::move(requirement));
+  }
+  return scenario;
+}
+
+}  // namespace sinewright::reading

@@ -1,0 +1,40 @@
+#pragma once
+
+#include <deque>
+#include <filesystem>
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace sinewright::reading {
+
+/// The texts that a model or scenario is read from: files on disk, or a list of texts, so that a scenario can be run
+/// again from its own record. Remembers every text it handed out.
+class Source {
+ public:
+  struct File {
+    std::string path;
+    std::string text;  ///< verbatim
+  };
+
+  /// Reads from the disk.
+  Source() = default;
+
+  /// Knows these texts (path, text) only, and never looks at the disk. Paths as a Source from the disk reports them.
+  explicit Source(const std::vector<std::pair<std::string, std::string>>& texts);
+
+  /// The text at `path`, normalised in its spelling only ("a/../b" is "b"). The reference stays valid.
+  /// @throws InvalidInput if there is no such file, it is a folder, cannot be read, is larger than 4 MB or is no UTF-8
+  ///         text (binary, another encoding, control characters).
+  const File& text(const std::filesystem::path& path);
+
+  /// Every text handed out so far, each once, in the order of the first use.
+  [[nodiscard]] const std::deque<File>& handed_out() const { return handed_out_; }
+
+ private:
+  bool from_disk_ = true;
+  std::vector<File> known_;
+  std::deque<File> handed_out_;
+};
+
+}  // namespace sinewright::reading

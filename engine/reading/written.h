@@ -1,0 +1,166 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "model/scenario.h"
+#include "quantity/quantity.h"
+#include "reading/kind.h"
+
+/// What the files say, before names are resolved to indices. Where a model type lacks nothing but an index, the written
+/// form is that type plus the name.
+namespace sinewright::reading {
+
+using Eigen::Matrix3d;
+using Eigen::Vector3d;
+
+struct WrittenPair {
+  std::vector<Name> between;
+  double friction = 0;
+  std::string source;
+};
+
+/// Everything a parts file may hold; a model may hold it too.
+struct WrittenParts {
+  Named<model::Material> materials;
+  Named<model::Surface> surfaces;
+  Named<WrittenPair> friction_pairs;
+  Named<model::Line> lines;
+  Named<model::Motor> motors;
+  Named<model::Gearhead> gearheads;
+};
+
+/// The keys that every file begins with.
+struct Heading {
+  std::string file_kind;
+  std::string name;
+  std::string about;
+  Place place;  // of the file
+};
+
+struct PartsFile : Heading, WrittenParts {};
+
+struct WrittenSolid {
+  model::Shape shape;
+  std::optional<Name> material;
+  double density = 0;
+};
+
+struct WrittenShape {
+  model::Shape shape;
+  Name surface;
+};
+
+struct WrittenStops : model::EndStops {
+  std::vector<double> range;
+};
+
+struct WrittenSpring {
+  double stiffness = 0;
+  double rest = 0;
+};
+
+struct WrittenHinge : model::Hinge {
+  Name joint;
+  Name parent_name;
+  std::optional<WrittenSpring> spring;
+};
+
+struct WrittenBody {
+  std::optional<WrittenHinge> hinge;
+  std::optional<model::Fixed> fixed;
+  std::optional<model::MassProperties> mass;
+  std::vector<WrittenSolid> solids;
+  Named<WrittenShape> shapes;
+};
+
+struct WrittenDrive {
+  Name body, supply, motor, gearhead;
+  double current_limit = 0;
+  model::Pulley pulley;
+};
+
+struct WrittenPoint {
+  Vector3d at = Vector3d::Zero();
+  Name in;     // a body
+  Name drive;  // of a pulley end
+  double radius = 0;
+  Vector3d axis = Vector3d::UnitZ();
+  Vector3d side = Vector3d::Zero();
+  double friction_factor = 1;
+  model::PathPoint point;  // without indices
+};
+
+struct WrittenCord {
+  Name line;
+  model::ChannelFriction channel;
+  std::vector<WrittenPoint> path;
+  double pretension = 0;
+  double slack = 0;
+  bool lump_bends = false;
+};
+
+struct ModelFile : Heading, WrittenParts {
+  std::vector<std::string> use;
+  Named<model::Supply> supplies;
+  Named<WrittenBody> bodies;
+  Named<WrittenDrive> drives;
+  Named<WrittenCord> cords;
+};
+
+struct WrittenObject {
+  Vector3d at = Vector3d::Zero();
+  Matrix3d rotation = Matrix3d::Identity();
+  model::Shape shape;
+  Name surface;
+  std::optional<model::MassProperties> mass;
+  std::vector<WrittenSolid> solids;
+  model::Hold hold;
+  Vector3d split_normal = Vector3d::UnitY();
+};
+
+struct WrittenCommand {
+  double time = 0;
+  Name drive;
+  double value = 0, gain = 0, damping = 0;
+  model::Leads leads = model::Leads::open;
+  model::Command command;
+};
+
+struct WrittenLoad {
+  Name on;
+  Vector3d at = Vector3d::Zero();
+  std::optional<Vector3d> direction;
+  bool follows_body = false;
+  model::Course force;
+  std::optional<double> weight;  // a mass [kg]
+};
+
+struct WrittenRequirement {
+  std::string quantity;
+  std::optional<Quantity> at_least, at_most;
+  Place place;
+};
+
+struct ScenarioFile : Heading {
+  std::string model;
+  double duration = 0;
+  Vector3d gravity = Vector3d(0, -9.81, 0);
+  double ambient = 296.15;
+  Named<double> start;
+  Named<WrittenObject> objects;
+  std::vector<WrittenCommand> timeline;
+  Named<WrittenLoad> loads;
+  model::SolverSettings solver;
+  double record_interval = 1e-3;
+  std::vector<WrittenRequirement> require;
+};
+
+/// The three file kinds, each described once for reading, schema and reference.
+[[nodiscard]] Kind<PartsFile> parts_file();
+[[nodiscard]] Kind<ModelFile> model_file();
+[[nodiscard]] Kind<ScenarioFile> scenario_file();
+
+}  // namespace sinewright::reading

@@ -1,0 +1,52 @@
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+#include <filesystem>
+
+#include "reading/reading.h"
+
+using namespace sinewright;
+namespace fs = std::filesystem;
+
+namespace {
+
+std::vector<fs::path> yaml_files(const std::string& folder) {
+  std::vector<fs::path> files;
+  for (const auto& entry : fs::directory_iterator(fs::path(SINEWRIGHT_SOURCE_DIR) / folder))
+    if (entry.path().extension() == ".yaml") files.push_back(entry.path());
+  std::sort(files.begin(), files.end());
+  return files;
+}
+
+}  // namespace
+
+TEST_CASE("shipped: every model reads and is whole", "[shipped]") {
+  const std::vector<fs::path> files = yaml_files("models");
+  REQUIRE_FALSE(files.empty());
+  for (const fs::path& file : files) {
+    CAPTURE(file);
+    reading::Source source;
+    const model::Model model = reading::read_model(source, file);
+    CHECK_FALSE(model.name.empty());
+    CHECK_FALSE(model.bodies.empty());
+    CHECK_FALSE(model.cords.empty());
+    CHECK_FALSE(model.drives.empty());
+    CHECK(source.handed_out().size() == 5);  // the model and four parts files
+    for (const model::Drive& drive : model.drives) CHECK_FALSE(drive.motor.source.empty());
+  }
+}
+
+TEST_CASE("shipped: every scenario reads", "[shipped]") {
+  const std::vector<fs::path> files = yaml_files("scenarios");
+  REQUIRE_FALSE(files.empty());
+  for (const fs::path& file : files) {
+    CAPTURE(file);
+    reading::Source source;
+    const model::Scenario scenario = reading::read_scenario(source, file);
+    CHECK_FALSE(scenario.name.empty());
+    CHECK(scenario.duration > 0);
+    CHECK(std::is_sorted(scenario.timeline.begin(), scenario.timeline.end(),
+                         [](const auto& a, const auto& b) { return a.time < b.time; }));
+    CHECK(source.handed_out().size() >= 2);
+  }
+}
