@@ -125,6 +125,20 @@ TEST_CASE("tension law: a table is met at its points, stays between them, and ha
   }
 }
 
+TEST_CASE("tension law: a table with a sharp knee still rises everywhere, up to its ends", "[limits][cord]") {
+  // The three-point slope at the end beside the flat part would be negative.
+  const bool flat_first = GENERATE(true, false);
+  const TensionFunction law(flat_first ? model::TableLaw{{1, 1.1, 1.2}, {0, 0.1, 2}}
+                                       : model::TableLaw{{1, 1.1, 1.2}, {0, 1.9, 2}});
+  CHECK(law.initial_slope() > 0);
+  CHECK(law.slope(1.3) > 0);
+  int falls = 0;
+  for (int i = 0; i < 400; ++i) {
+    if (!(law.tension(1 + 0.001 * (i + 1)) > law.tension(1 + 0.001 * i))) ++falls;
+  }
+  CHECK(falls == 0);
+}
+
 TEST_CASE("tension law: a table of points on a line is that line", "[limits][cord]") {
   const TensionFunction law(model::TableLaw{{1, 1.01, 1.015, 1.05}, {0, 2, 3, 10}});
   CHECK_THAT(law.tension(1.0321), WithinRel(200 * 0.0321, 1e-12));
