@@ -14,9 +14,9 @@ namespace {
 using Value = TensionFunction::Value;
 using Inverse = TensionFunction::Inverse;
 
-// Number of intervals of the table that starts Newton's iteration: its cubic is then good to about six
-// digits, so that one or two steps reach rounding.
-constexpr int guess_intervals = 64;
+// Number of intervals of the table that starts Newton's iteration: its cubic is then good to about eight
+// digits, so that one step reaches rounding.
+constexpr int guess_intervals = 256;
 
 // Sum over Ogden's terms. expm1 keeps the digits near λ = 1, where both powers are close to 1.
 Value ogden(double area, const std::vector<std::pair<double, double>>& terms, double stretch) noexcept {
@@ -226,11 +226,13 @@ TensionFunction::Inverse TensionFunction::solve(double tension, double low, doub
   for (int i = 0; i < 100; ++i) {
     (value.tension > tension ? high : low) = stretch;
     double next = stretch - (value.tension - tension) / value.slope;
-    if (!(next >= low && next <= high)) next = 0.5 * (low + high);
+    const bool newton = next >= low && next <= high;
+    if (!newton) next = 0.5 * (low + high);
     const double moved = std::abs(next - stretch);
     stretch = next;
     value = inside(stretch);
-    if (moved <= 4 * std::numeric_limits<double>::epsilon() * stretch) break;
+    // Newton's error is about the square of its last step; a bisection's is the step itself.
+    if (moved <= (newton ? 3e-9 : 2 * std::numeric_limits<double>::epsilon()) * stretch) break;
   }
   return {stretch, 1 / value.slope};
 }
