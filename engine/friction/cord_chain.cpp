@@ -7,34 +7,55 @@ namespace sinewright::friction {
 
 namespace {
 
-// One span with its viscous part: T = f(λ) + c (λ − λ₀) for λ > 1, never negative.
-struct ViscousLaw {
+// One span: T = f(λ) + c (λ − λ₀), continued below λ = 1 with the slope at 1 so that a Newton step from the slack side
+// finds its way back. Only results with λ >= 1 and T >= 0 are ever used.
+struct SpanLaw {
   const TensionFunction& law;
-  double c;       // law.slope(1) τ / h [N]
-  double before;  // λ₀, not below 1: a slack cord has no rate to resist
+  double c = 0;  // viscous: law.slope(1) τ / h [N]
 
-  [[nodiscard]] double tension(double stretch) const {
-    if (stretch <= 1) return 0;
-    return std::max(0.0, law.tension(stretch) + c * (stretch - before));
-  }
-  [[nodiscard]] double slope(double stretch) const { return law.slope(stretch) + c; }
-  // Largest λ with tension T >= 0.
-  [[nodiscard]] double stretch(double tension, double guess) const {
-    if (c == 0) return law.stretch(tension);
-    // f is increasing: the answer lies between those of the elastic part alone shifted by the viscous one.
-    double low = 1, high = std::max(before, law.stretch(tension)) + 1e-15;
-    double x = std::clamp(guess, low, high);
-    for (int i = 0; i < 100; ++i) {
-      const double residual = law.tension(x) + c * (x - before) - tension;
-      (residual > 0 ? high : low) = x;
-      double next = x - residual / slope(x);
-      if (!(next > low && next < high)) next = 0.5 * (low + high);
-      if (std::abs(next - x) <= 4e-16 * x) return next;
-      x = next;
-    }
-    return x;
+  struct Value {
+    double tension, slope;
+  };
+  [[nodiscard]] Value at(double stretch, double before) const {
+    if (stretch < 1) return {law.initial_slope() * (stretch - 1) + c * (stretch - before), law.initial_slope() + c};
+    const auto elastic = law.at(stretch);
+    return {elastic.tension + c * (stretch - before), elastic.slope + c};
   }
 };
+
+// Tension τ of a run's first span from  ρ_i τ = T(λ_i)  and  Σ L_i / λ_i = material: Newton in all λ_i and τ at once,
+// from the stretches that stand in `s` (those of the last call), which it replaces. Not positive: the run is slack.
+double run_tension(const SpanLaw& span, const ChainStep& step, std::size_t first, std::size_t last, double material,
+                   ChainSolution& s) {
+  double tau = 0;
+  constexpr int most_iterations = 200;
+  for (int iteration = 0; iteration < most_iterations; ++iteration) {
+    double rest = -material, compliance = 0;
+    for (std::size_t i = first; i <= last; ++i) {
+      const double x = s.stretch[i];
+      const double length = i == 0 ? step.length[0] + step.wind : step.length[i];
+      // A cord that was slack has no rate of stretch to resist.
+      const auto value = span.at(x, std::max(step.stretch[i], 1.0));
+      const double give = length / (x * x * value.slope);  // −dl/dT
+      rest += length / x + give * value.tension;
+      compliance += give * s.ratio[i];
+      s.tension[i] = value.tension;
+      s.slope[i] = value.slope;
+    }
+    tau = rest / compliance;
+    double moved = 0;
+    for (std::size_t i = first; i <= last; ++i) {
+      const double x = s.stretch[i];
+      // Half the stretch at most at a time: far from the answer a rubber's tangent can point beyond zero.
+      const double next = std::clamp(x + (s.ratio[i] * tau - s.tension[i]) / s.slope[i], 0.5 * x, 2 * x);
+      moved = std::max(moved, std::abs(next - x) / x);
+      s.stretch[i] = next;
+    }
+    // Newton converges quadratically: after a correction of 1e-9 the next would be lost in rounding.
+    if (moved <= 1e-9) break;
+  }
+  return tau;
+}
 
 }  // namespace
 
@@ -49,16 +70,18 @@ ChainSolution make_solution(int spans) {
   s.run.resize(n);
   s.ratio.assign(n, 1.0);
   s.weight.resize(n);
+  s.slope.resize(n);
+  s.edge.resize(n - 1);
   return s;
 }
 
 void solve_chain(const TensionFunction& law, double damping_time, const ChainStep& step, ChainSolution& s) {
   const std::size_t n = s.tension.size();
   const std::size_t nodes = n - 1;
-  const double c = damping_time > 0 ? law.slope(1) * damping_time / step.duration : 0;
-  const auto viscous = [&](std::size_t i) { return ViscousLaw{law, c, std::max(step.stretch[i], 1.0)}; };
+  const SpanLaw span{law, damping_time > 0 ? law.initial_slope() * damping_time / step.duration : 0};
   const auto length = [&](std::size_t i) { return i == 0 ? step.length[0] + step.wind : step.length[i]; };
   const auto frictionless = [&](std::size_t k) { return step.limit[k].sticking <= 0; };
+  for (std::size_t k = 0; k < nodes; ++k) s.edge[k] = std::exp(step.limit[k].sliding);
 
   // A node without friction always "slides", with ratio 1; the direction follows from the result.
   for (std::size_t k = 0; k < nodes; ++k)
@@ -73,45 +96,26 @@ void solve_chain(const TensionFunction& law, double damping_time, const ChainSte
       std::size_t last = first;
       s.ratio[first] = 1;
       while (last < nodes && s.slip[last] != Slip::stick) {
-        const double edge = std::exp(step.limit[last].sliding);
-        s.ratio[last + 1] = s.slip[last] == Slip::toward_first ? s.ratio[last] / edge : s.ratio[last] * edge;
+        s.ratio[last + 1] =
+            s.slip[last] == Slip::toward_first ? s.ratio[last] / s.edge[last] : s.ratio[last] * s.edge[last];
         ++last;
       }
-      double material = 0, stretched = 0, at_rest = 0;
+      double material = 0, stretched = 0;
       for (std::size_t i = first; i <= last; ++i) {
         s.run[i] = static_cast<int>(first);
         material += step.material[i];
         stretched += length(i);
-        at_rest += length(i) / viscous(i).stretch(0, 1);
       }
       double tau = 0;
-      if (at_rest > material) {
-        // Σ L/λ(ρ τ) = Σ material: decreasing in τ, convex for the laws in use; Newton from the left with a bracket.
-        double low = 0, high = 1e300;
-        tau = std::max(0.0, s.tension[first]);
-        for (int iteration = 0; iteration < 200; ++iteration) {
-          double residual = -material, slope = 0;
-          for (std::size_t i = first; i <= last; ++i) {
-            const ViscousLaw v = viscous(i);
-            const double x = s.stretch[i] = v.stretch(s.ratio[i] * tau, s.stretch[i]);
-            residual += length(i) / x;
-            slope -= length(i) * s.ratio[i] / (x * x * v.slope(x));
-          }
-          (residual > 0 ? low : high) = tau;
-          double next = tau - residual / slope;
-          if (!(next >= low && next <= high)) next = high < 1e299 ? 0.5 * (low + high) : 2 * low + 1;
-          const bool done = std::abs(next - tau) <= 1e-14 * next;
-          tau = next;
-          if (done) break;
-        }
+      if (stretched > material) tau = run_tension(span, step, first, last, material, s);
+      if (tau > 0) {
         double compliance = 0;
         for (std::size_t i = first; i <= last; ++i) {
-          const ViscousLaw v = viscous(i);
-          const double x = s.stretch[i] = v.stretch(s.ratio[i] * tau, s.stretch[i]);
+          const double x = s.stretch[i];
           s.tension[i] = s.ratio[i] * tau;
           s.material[i] = length(i) / x;
           s.weight[i] = 1 / x;
-          compliance += length(i) * s.ratio[i] / (x * x * v.slope(x));
+          compliance += length(i) * s.ratio[i] / (x * x * s.slope[i]);
         }
         for (std::size_t i = first; i <= last; ++i) s.weight[i] /= compliance;
       } else {
@@ -136,13 +140,13 @@ void solve_chain(const TensionFunction& law, double damping_time, const ChainSte
     bool changed = false;
     for (std::size_t k = 0; k < nodes; ++k) {
       if (frictionless(k)) continue;
-      const double before = s.tension[k], after = s.tension[k + 1];
+      const double ahead = s.tension[k], behind = s.tension[k + 1];
       if (s.slip[k] == Slip::stick) {
         const double limit = step.slip_before[k] == Slip::stick ? step.limit[k].sticking : step.limit[k].sliding;
-        const double edge = std::exp(limit) * (1 + 1e-13);
-        if (before > edge * after) {
+        const double edge = (limit == step.limit[k].sliding ? s.edge[k] : std::exp(limit)) * (1 + 1e-13);
+        if (ahead > edge * behind) {
           s.slip[k] = Slip::toward_first;
-        } else if (after > edge * before) {
+        } else if (behind > edge * ahead) {
           s.slip[k] = Slip::toward_last;
         } else {
           continue;

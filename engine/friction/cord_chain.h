@@ -38,6 +38,8 @@ struct ChainSolution {
   std::vector<int> run;          ///< per span: index of its run
   std::vector<double> ratio;     ///< per span [–]
   std::vector<double> weight;    ///< per span [N/m]
+  std::vector<double> slope;     ///< per span: dT/dλ, workspace
+  std::vector<double> edge;      ///< per node: e^sliding, workspace
   int passes = 0;                ///< of the active-set sweep
   bool solved = false;           ///< false: no consistent pattern found; shorten the step
 };

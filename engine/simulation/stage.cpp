@@ -551,6 +551,19 @@ Stage::Result Stage::solve(const State& start, const StageBase& base, const std:
   return result;
 }
 
+void Stage::look(const State& state) {
+  // A stage of no length: what is rate-dependent sees a standing mechanism.
+  constexpr double instant = 1e-12;
+  a_ = instant;
+  time_ = state.time;
+  v = state.v;
+  set_prescribed();
+  for (std::size_t c = 0; c < chain.size(); ++c) chain[c].slip = state.cords[c].slip;
+  const StageBase base{state.q, state.v, state.cords, state.spring};
+  evaluate(state, base, std::vector<DriveCommand>(system_.shafts.size()));
+  mode = state.mode;
+}
+
 void Stage::store(State& state) const {
   state.time = time_;
   state.q = q;
@@ -587,10 +600,17 @@ double Stage::stored_energy() const {
   return energy;
 }
 
-Ledger Stage::powers(const StageBase& base) const {
+double Stage::cord_torque(std::size_t cord, int velocity) const {
+  double torque = 0;
+  for (std::size_t s = 0; s < chain[cord].tension.size(); ++s)
+    torque -= chain[cord].tension[s] * span_gradient_[cord](velocity, static_cast<int>(s));
+  return torque;
+}
+
+void Stage::powers(const StageBase& base, Ledger& p) const {
   const auto& m = system_.model();
-  Ledger p{};
-  const auto account = [&](Account which) -> double& { return p[static_cast<std::size_t>(which)]; };
+  p.setZero();
+  const auto account = [&](Account which) -> double& { return p[static_cast<int>(which)]; };
   account(Account::loads) = load_power_;
   account(Account::object_damping) = object_damping_power_;
 
@@ -620,8 +640,11 @@ Ledger Stage::powers(const StageBase& base) const {
     const double viscous = cord.damping_time > 0 ? cord.law.slope(1) * cord.damping_time / a_ : 0;
     // What material carries past a point: T λ − w(λ) per unit of unstretched length.
     const auto carried = [&](std::size_t i) { return s.tension[i] * s.stretch[i] - cord.law.energy(s.stretch[i]); };
-    for (std::size_t k = 0; k < s.passed.size(); ++k)
-      account(Account::cord_bends) += s.passed[k] * (carried(k) - carried(k + 1)) / a_;
+    for (std::size_t k = 0; k < s.passed.size(); ++k) {
+      const double loss = s.passed[k] * (carried(k) - carried(k + 1)) / a_;
+      p[system_.bend_entry[c] + static_cast<int>(k)] = loss;
+      account(Account::cord_bends) += loss;
+    }
     account(Account::wound_cord) += s.wound * cord.law.energy(s.stretch[0]) / a_;
     if (viscous > 0) {
       for (std::size_t i = 0; i < s.tension.size(); ++i) {
@@ -634,7 +657,9 @@ Ledger Stage::powers(const StageBase& base) const {
   }
   for (std::size_t i = 0; i < system_.hinges.size(); ++i) {
     const double rate = v[system_.hinges[i].v];
-    account(Account::hinge_friction) -= hinge[i].friction_torque * rate;
+    const double rubbing = -hinge[i].friction_torque * rate;
+    p[system_.hinge_entry + static_cast<int>(i)] = rubbing;
+    account(Account::hinge_friction) += rubbing;
     account(Account::hinge_viscous) += m.bodies[at(system_.hinges[i].body)].hinge->viscous * rate * rate;
     account(Account::end_stops) += hinge[i].stop_loss;
   }
@@ -651,7 +676,6 @@ Ledger Stage::powers(const StageBase& base) const {
       account(Account::prescribed_motion) -= r.force.dot(object_velocity);
     }
   }
-  return p;
 }
 
 }  // namespace sinewright::simulation

@@ -74,11 +74,16 @@ class Stage {
   Result solve(const State& start, const StageBase& base, const std::vector<DriveCommand>& commands, double a,
                double time, VectorXd& v);
 
+  /// Fills kinematics, paths, tensions, contacts from a state as it stands, without solving for anything.
+  void look(const State& state);
+
   /// Copies the solved stage into a state (q, v, cords, springs, modes, time); temperatures are left alone.
   void store(State& state) const;
 
   /// Power of every account at the solved stage [W]; inputs positive in, losses positive lost.
-  [[nodiscard]] Ledger powers(const StageBase& base) const;
+  void powers(const StageBase& base, Ledger& power) const;
+  /// Torque of one cord about a velocity's axis at the solved stage [N m]: −Σ T ∂L/∂q.
+  [[nodiscard]] double cord_torque(std::size_t cord, int velocity) const;
   /// Energy stored in the solved stage [J].
   [[nodiscard]] double stored_energy() const;
 

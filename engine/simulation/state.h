@@ -53,7 +53,8 @@ enum class Account : std::size_t {
   count
 };
 inline constexpr auto account_count = static_cast<std::size_t>(Account::count);
-using Ledger = std::array<double, account_count>;
+/// One entry an account, then the bends (cord by cord) and the hinges in detail; sized by System::ledger_size.
+using Ledger = VectorXd;
 inline constexpr std::array<const char*, account_count> ledger_names = {
     "supply",     "loads",           "prescribed_motion", "supply_resistance", "winding",       "motor_drag",
     "gear_drag",  "gear_cone",       "cord_bends",        "cord_hysteresis",   "hinge_friction", "hinge_viscous",

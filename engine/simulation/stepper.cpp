@@ -65,7 +65,9 @@ Stepper::Stepper(const System& system)
       first_(start_state(system)),
       second_(first_),
       guess_(VectorXd::Zero(system.n_v)),
-      rate_(VectorXd::Zero(system.n_v)),
+      first_power_(Ledger::Zero(system.ledger_size)),
+      second_power_(Ledger::Zero(system.ledger_size)),
+      report_{0, false, Ledger::Zero(system.ledger_size)},
       position_scale_(VectorXd::Constant(system.n_v, hinge_scale)) {
   base_.q = first_.q;
   base_.v = first_.v;
@@ -113,7 +115,7 @@ void Stepper::advance_temperatures(State& state, double h) {
   }
 }
 
-StepReport Stepper::step(State& state, const std::vector<DriveCommand>& commands, double until) {
+const StepReport& Stepper::step(State& state, const std::vector<DriveCommand>& commands, double until) {
   const model::SolverSettings& settings = system_.scenario.solver;
   const double left = until - state.time;
   double h = std::min({next_, settings.max_step, left});
@@ -138,7 +140,7 @@ StepReport Stepper::step(State& state, const std::vector<DriveCommand>& commands
     }
     first_.temperature = state.temperature;
     stage_.store(first_);
-    const Ledger first_power = stage_.powers(base_);
+    stage_.powers(base_, first_power_);
 
     // How far the first stage, as a backward-Euler step, may be off: half the change of velocity over it.
     double euler_error = 0;
@@ -149,7 +151,6 @@ StepReport Stepper::step(State& state, const std::vector<DriveCommand>& commands
 
     bool take_both = false;
     double error = 0;
-    Ledger second_power{};
     if (!mode_changed) {
       base_.q = state.q;
       dynamics::advance(system_.tree, (1 - gamma) * h, first_.v, base_.q);
@@ -168,12 +169,11 @@ StepReport Stepper::step(State& state, const std::vector<DriveCommand>& commands
       for (std::size_t i = 0; i < state.spring.size(); ++i)
         base_.spring[i] = state.spring[i] + rest * (first_.spring[i] - state.spring[i]);
       guess_ = state.v + (first_.v - state.v) / gamma;
-      for (std::size_t k = 0; k < first_.mode.size(); ++k) (void)k;
       const Stage::Result second = stage_.solve(first_, base_, commands, a, state.time + h, guess_);
       if (second.solved) {
         error = stage_error(state, base_, first_, h);
         take_both = stage_.mode == first_.mode && error <= 1;
-        second_power = stage_.powers(base_);
+        if (take_both) stage_.powers(base_, second_power_);
       }
     }
     if (!take_both && euler_error > 1) {
@@ -181,14 +181,13 @@ StepReport Stepper::step(State& state, const std::vector<DriveCommand>& commands
       continue;
     }
 
-    StepReport report;
-    report.second_order = take_both;
+    report_.second_order = take_both;
     if (take_both) {
       stage_.store(second_);
       second_.temperature = state.temperature;
-      for (std::size_t i = 0; i < account_count; ++i)
-        report.energy[i] = h * ((1 - gamma) * first_power[i] + gamma * second_power[i]);
-      report.step = h;
+      report_.energy = h * ((1 - gamma) * first_power_ + gamma * second_power_);
+      report_.step = h;
+      if (h == left) second_.time = until;  // exactly, whatever rounding made of the sum
       std::swap(state, second_);
       ++counters_.second_order;
       const double factor = std::clamp(0.85 / std::sqrt(std::max(error, 1e-12)), 0.3, 3.0);
@@ -205,16 +204,15 @@ StepReport Stepper::step(State& state, const std::vector<DriveCommand>& commands
         continue;
       }
       stage_.store(first_);
-      const Ledger power = stage_.powers(base_);
-      for (std::size_t i = 0; i < account_count; ++i) report.energy[i] = a * power[i];
-      report.step = a;
+      report_.energy = a * first_power_;
+      report_.step = a;
       std::swap(state, first_);
       if (mode_changed) ++counters_.mode_changes;
       next_ = h * std::clamp(0.85 / std::sqrt(std::max({euler_error, error > 1 ? error : 0.0, 1e-12})), 0.3, 1.5);
     }
     ++counters_.steps;
-    advance_temperatures(state, report.step);
-    return report;
+    advance_temperatures(state, report_.step);
+    return report_;
   }
 }
 

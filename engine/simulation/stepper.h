@@ -18,7 +18,7 @@ class SimulationError : public std::runtime_error {
 struct StepReport {
   double step = 0;          ///< length taken [s]
   bool second_order = false;  ///< both stages were taken; else the first alone (backward Euler)
-  Ledger energy{};          ///< what went through each account [J]
+  Ledger energy;            ///< what went through each account [J]
 };
 
 /// Advances a state by error-controlled steps.
@@ -34,7 +34,7 @@ class Stepper {
 
   /// Takes one step, not past `until`.
   /// @throws SimulationError if no step of at least the shortest length can be solved.
-  StepReport step(State& state, const std::vector<DriveCommand>& commands, double until);
+  const StepReport& step(State& state, const std::vector<DriveCommand>& commands, double until);
 
   /// Next step begins short: something outside changed at once.
   void restart() { next_ = std::min(next_, restart_step_); }
@@ -55,7 +55,9 @@ class Stepper {
   Stage stage_;
   StageBase base_;
   State first_, second_;
-  VectorXd guess_, rate_;
+  VectorXd guess_;
+  Ledger first_power_, second_power_;
+  StepReport report_;
   VectorXd position_scale_;  // per velocity index
   double next_ = 1e-4;
   double restart_step_ = 1e-4;

@@ -7,6 +7,7 @@
 
 #include "geometry/mass_properties.h"
 #include "quantity/invalid_input.h"
+#include "simulation/state.h"
 
 namespace sinewright::simulation {
 
@@ -140,6 +141,14 @@ System::System(model::Scenario given) : scenario(std::move(given)) {
     cords.push_back({static_cast<int>(i), pulley ? pulley->drive : -1, geometry::CordPath(cord, m.drives, pose_of),
                      friction::TensionFunction(line.law), line.damping_time, winder});
   }
+
+  int entry = static_cast<int>(account_count);
+  for (const CordSystem& cord : cords) {
+    bend_entry.push_back(entry);
+    entry += cord.path.node_count();
+  }
+  hinge_entry = entry;
+  ledger_size = entry + static_cast<int>(hinges.size());
 
   for (std::size_t o = 0; o < scenario.objects.size(); ++o) {
     const model::Object& object = scenario.objects[o];

@@ -74,6 +74,9 @@ struct System {
   int n_v = 0;
   int n_rows = 0;
   VectorXd start_q;  ///< n_q
+  std::vector<int> bend_entry;  ///< per cord: ledger index of its first node
+  int hinge_entry = 0;          ///< ledger index of the first hinge's friction
+  int ledger_size = 0;
 
   [[nodiscard]] const model::Model& model() const { return scenario.model; }
 };

@@ -1,0 +1,74 @@
+#include "simulation/events.h"
+
+#include <fmt/format.h>
+
+#include <cmath>
+
+#include "simulation/observe.h"
+
+namespace sinewright::simulation {
+
+namespace {
+
+constexpr std::size_t at(int index) { return static_cast<std::size_t>(index); }
+
+int stop_side(const HingeResult& hinge) {
+  return hinge.stop_torque > 0 ? -1 : hinge.stop_torque < 0 ? 1 : 0;
+}
+
+}  // namespace
+
+EventWatch::EventWatch(const System& system)
+    : system_(system), gap_(system.contacts.size()), mode_(at(system.n_rows)), stop_(system.hinges.size()),
+      slack_(system.cords.size()) {}
+
+void EventWatch::begin(const Stage& stage, const State& state) {
+  time_ = state.time;
+  for (std::size_t i = 0; i < gap_.size(); ++i) gap_[i] = stage.contact[i].closest.gap;
+  mode_ = state.mode;
+  for (std::size_t i = 0; i < stop_.size(); ++i) stop_[i] = stop_side(stage.hinge[i]);
+  for (std::size_t c = 0; c < slack_.size(); ++c) slack_[c] = slack(stage, c) > 0;
+}
+
+void EventWatch::look(const Stage& stage, const State& state, std::vector<Event>& events) {
+  const auto& m = system_.model();
+  for (std::size_t i = 0; i < gap_.size(); ++i) {
+    const double now = stage.contact[i].closest.gap;
+    if ((now < 0) != (gap_[i] < 0)) {
+      const double share = gap_[i] / (gap_[i] - now);
+      const double time = time_ + share * (state.time - time_);
+      events.push_back({time, now < 0 ? "contact" : "lift-off", system_.contacts[i].name,
+                        now < 0 ? "touches" : "leaves"});
+    }
+  }
+  const auto mode_event = [&](int row, const std::string& name) {
+    if (row < 0) return;
+    const solver::Mode now = state.mode[at(row)], before = mode_[at(row)];
+    if (now == before) return;
+    if (now == solver::Mode::sticks) {
+      events.push_back({state.time, "stick", name, "comes to rest and is held by friction"});
+    } else if (before == solver::Mode::sticks) {
+      events.push_back({time_, "slip", name, now == solver::Mode::slides_plus ? "starts to move forward" : "starts to move back"});
+    } else {
+      events.push_back({state.time, "reversal", name, "reverses"});
+    }
+  };
+  for (std::size_t i = 0; i < system_.hinges.size(); ++i) {
+    const std::string& name = m.bodies[at(system_.hinges[i].body)].hinge->name;
+    mode_event(system_.hinges[i].row, name);
+    const int side = stop_side(stage.hinge[i]);
+    if (side != stop_[i])
+      events.push_back({state.time, side == 0 ? "stop-left" : "stop", name,
+                        side == 0 ? "leaves its end stop" : side > 0 ? "reaches its upper stop" : "reaches its lower stop"});
+  }
+  for (std::size_t d = 0; d < system_.shafts.size(); ++d) mode_event(system_.shafts[d].row, m.drives[d].name);
+  for (std::size_t c = 0; c < slack_.size(); ++c) {
+    const bool now = slack(stage, c) > 0;
+    if (now != slack_[c])
+      events.push_back({state.time, now ? "slack" : "taut", m.cords[at(system_.cords[c].cord)].name,
+                        now ? "goes slack" : "pulls again"});
+  }
+  begin(stage, state);
+}
+
+}  // namespace sinewright::simulation

@@ -1,0 +1,320 @@
+#include "simulation/summary.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+#include "quantity/nearest.h"
+#include "quantity/quantity.h"
+
+namespace sinewright::simulation {
+
+namespace {
+
+constexpr double never = std::numeric_limits<double>::quiet_NaN();
+constexpr double band = 0.05;  // "95 % band" of a steady value
+
+constexpr std::size_t at(int index) { return static_cast<std::size_t>(index); }
+
+// Last time that a series enters the band round its value at `end`; counts from `begin`. NaN without a steady value.
+double last_entry(const std::vector<double>& time, const std::vector<double>& value, double begin, double end) {
+  std::size_t last = 0;
+  bool found = false;
+  for (std::size_t i = 0; i < time.size(); ++i)
+    if (time[i] <= end) {
+      last = i;
+      found = true;
+    }
+  if (!found || std::abs(value[last]) < 1e-12) return never;
+  const double steady = value[last];
+  for (std::size_t i = last; i-- > 0;) {
+    if (time[i] < begin) return time[i + 1] - begin;
+    const double off = std::abs(value[i] - steady) - band * std::abs(steady);
+    if (off > 0) {
+      const double off_next = std::abs(value[i + 1] - steady) - band * std::abs(steady);
+      const double share = off / (off - off_next);  // linear between the two samples
+      return time[i] + share * (time[i + 1] - time[i]) - begin;
+    }
+  }
+  return 0;
+}
+
+}  // namespace
+
+Phases phases(const model::Scenario& scenario) {
+  Phases p{never, scenario.duration, false};
+  double angle = 0;
+  for (const model::TimelineEntry& entry : scenario.timeline) {
+    bool winds = false, stops = false;
+    if (const auto* voltage = std::get_if<model::CommandVoltage>(&entry.command)) {
+      winds = voltage->voltage > 0;
+      stops = voltage->voltage <= 0;
+    } else if (const auto* target = std::get_if<model::CommandAngle>(&entry.command)) {
+      winds = target->angle > angle;
+      stops = target->angle < angle;
+      angle = target->angle;
+    } else if (std::holds_alternative<model::CommandOff>(entry.command)) {
+      stops = true;
+    }
+    if (std::isnan(p.command)) {
+      if (winds) p.command = entry.time;
+    } else if (stops) {
+      p.close_end = entry.time;
+      p.releases = true;
+      break;
+    }
+  }
+  return p;
+}
+
+SummaryBuilder::SummaryBuilder(const System& system)
+    : system_(system),
+      phases_(phases(system.scenario)),
+      angle_(system.hinges.size()),
+      contact_time_(system.contacts.size(), never),
+      energy_at_command_(Ledger::Zero(system.ledger_size)),
+      peak_tension_(system.cords.size()),
+      peak_slack_(system.cords.size()),
+      peak_current_(system.shafts.size()),
+      peak_winding_(system.shafts.size()),
+      peak_housing_(system.shafts.size()),
+      off_angle_(system.shafts.size(), never),
+      off_turn_(system.shafts.size()),
+      off_moved_(system.hinges.size()),
+      off_posture_(system.hinges.size(), never),
+      opening_ratio_(system.hinges.size(), never),
+      stretch_over_(system.cords.size()),
+      object_shift_(system.scenario.objects.size()),
+      object_speed_(system.scenario.objects.size()),
+      object_contacts_(system.scenario.objects.size()) {}
+
+SummaryBuilder::Snapshot SummaryBuilder::take(const Stage& stage, const State& state, const Totals& totals) const {
+  Snapshot s;
+  s.time = state.time;
+  s.energy = totals.energy;
+  for (const ContactResult& contact : stage.contact) {
+    s.normal.push_back(contact.normal_force);
+    s.grip += contact.normal_force;
+  }
+  for (std::size_t o = 0; o < system_.scenario.objects.size(); ++o) s.split.push_back(split_force(system_, stage, o));
+  for (const HingeJoint& joint : system_.hinges) {
+    s.angle.push_back(state.q[system_.tree.links[at(joint.link)].q]);
+    s.flexion += s.angle.back();
+  }
+  for (const auto& chain : stage.chain) {
+    s.first_tension.push_back(chain.tension.front());
+    s.last_tension.push_back(chain.tension.back());
+  }
+  for (std::size_t d = 0; d < system_.shafts.size(); ++d) {
+    s.current.push_back(stage.shaft[d].electric.current);
+    s.load_torque.push_back(stage.shaft[d].load_torque);
+    s.shaft_angle.push_back(state.q[system_.shafts[d].q_output]);
+    s.stalled.push_back(state.mode[at(system_.shafts[d].row)] == solver::Mode::sticks);
+  }
+  return s;
+}
+
+void SummaryBuilder::sample(const Stage& stage, const State& state, const Totals& totals, const std::vector<bool>& off) {
+  last_ = take(stage, state, totals);
+  if (!any_) start_ = last_;
+  any_ = true;
+  time_.push_back(state.time);
+  grip_.push_back(last_.grip);
+  flexion_.push_back(last_.flexion);
+  if (state.time <= phases_.close_end) closed_ = last_;
+  if (!(state.time > phases_.command)) energy_at_command_ = totals.energy;
+  peak_grip_ = std::max(peak_grip_, last_.grip);
+
+  for (std::size_t i = 0; i < system_.contacts.size(); ++i)
+    if (std::isnan(contact_time_[i]) && stage.contact[i].normal_force > 0) contact_time_[i] = state.time;
+
+  const bool releasing = phases_.releases && state.time > phases_.close_end;
+  for (std::size_t j = 0; j < system_.hinges.size(); ++j) {
+    angle_[j].push_back(last_.angle[j]);
+    const HingeJoint& joint = system_.hinges[j];
+    const HingeResult& r = stage.hinge[j];
+    // How well the joint can open: all cord torque towards extension against the friction that holds it, while it
+    // still has a way to go.
+    if (releasing && last_.angle[j] > 0.035 && r.friction_limit > 0) {
+      double opening = 0;
+      for (std::size_t c = 0; c < system_.cords.size(); ++c) opening -= stage.cord_torque(c, joint.v);
+      const double ratio = opening / r.friction_limit;
+      if (!(opening_ratio_[j] <= ratio)) opening_ratio_[j] = ratio;
+    }
+  }
+  bool any_off = false;
+  for (std::size_t d = 0; d < system_.shafts.size(); ++d) {
+    peak_current_[d] = std::max(peak_current_[d], std::abs(last_.current[d]));
+    peak_winding_[d] = std::max(peak_winding_[d], state.temperature[d].winding);
+    peak_housing_[d] = std::max(peak_housing_[d], state.temperature[d].housing);
+    if (off[d]) {
+      if (std::isnan(off_angle_[d])) off_angle_[d] = last_.shaft_angle[d];
+      off_turn_[d] = std::max(off_turn_[d], std::abs(last_.shaft_angle[d] - off_angle_[d]));
+      any_off = true;
+    } else {
+      off_angle_[d] = never;
+    }
+  }
+  for (std::size_t j = 0; j < system_.hinges.size(); ++j) {
+    if (!any_off) {
+      off_posture_[j] = never;
+    } else {
+      if (std::isnan(off_posture_[j])) off_posture_[j] = last_.angle[j];
+      off_moved_[j] = std::max(off_moved_[j], std::abs(last_.angle[j] - off_posture_[j]));
+    }
+  }
+  for (std::size_t c = 0; c < system_.cords.size(); ++c) {
+    for (double tension : stage.chain[c].tension) peak_tension_[c] = std::max(peak_tension_[c], tension);
+    for (double stretch : stage.chain[c].stretch)
+      stretch_over_[c] = std::max(stretch_over_[c], stretch - system_.cords[c].law.max_stretch());
+    peak_slack_[c] = std::max(peak_slack_[c], slack(stage, c));
+  }
+  for (std::size_t o = 0; o < system_.scenario.objects.size(); ++o) {
+    const auto link = at(system_.link_of_object[o]);
+    const Vector3d& place = stage.kinematics.pose[link].p;
+    object_shift_[o] = (place - system_.scenario.objects[o].at).norm();
+    object_speed_[o] = stage.kinematics.velocity[link].at(place).norm();
+    object_contacts_[o] = 0;
+    for (std::size_t i = 0; i < system_.contacts.size(); ++i)
+      if (system_.contacts[i].object == static_cast<int>(o) && stage.contact[i].normal_force > 0) ++object_contacts_[o];
+  }
+  worst_residual_ = std::max(worst_residual_, std::abs(energy_residual(stage, totals)));
+  double turned_over = energy_in(totals.energy);
+  for (int a = static_cast<int>(Account::supply_resistance); a < static_cast<int>(account_count); ++a)
+    turned_over = std::max(turned_over, std::abs(totals.energy[a]));
+  most_in_ = std::max(most_in_, turned_over);
+}
+
+std::vector<SummaryValue> SummaryBuilder::finish() const {
+  std::vector<SummaryValue> list;
+  if (!any_) return list;
+  const auto& m = system_.model();
+  const auto add = [&](std::string key, double value, const char* unit, const char* text) {
+    list.push_back({std::move(key), value, unit, text});
+  };
+  const bool commanded = !std::isnan(phases_.command);
+  const double from = commanded ? phases_.command : 0;
+
+  double first_contact = never;
+  for (double t : contact_time_)
+    if (!(first_contact <= t)) first_contact = t;
+  add("first_contact_time", first_contact - from, "s", "from the first drive command to the first contact");
+  const bool grips = closed_.grip > 1e-9;
+  add("closing_time", commanded ? last_entry(time_, grips ? grip_ : flexion_, from, phases_.close_end) : never, "s",
+      grips ? "from the first drive command to the last entry of the grip force into its 95 % band"
+            : "from the first drive command to the last entry of the total flexion into its 95 % band");
+  add("grip_force", closed_.grip, "N", "sum of the normal forces at the end of closing");
+  add("grip_force_peak", peak_grip_, "N", "largest sum of normal forces in the run");
+  add("held_force", last_.grip, "N", "sum of the normal forces at the end of the run");
+  for (std::size_t i = 0; i < system_.contacts.size(); ++i) {
+    const std::string& name = system_.contacts[i].name;
+    add("grip_force." + name, closed_.normal[i], "N", "normal force at the end of closing");
+    add("held_force." + name, last_.normal[i], "N", "normal force at the end of the run");
+    add("contact_time." + name, contact_time_[i] - from, "s", "from the first drive command to the first contact");
+  }
+  for (std::size_t o = 0; o < system_.scenario.objects.size(); ++o) {
+    const std::string& name = system_.scenario.objects[o].name;
+    add("split_force." + name, closed_.split[o], "N", "split-cylinder reading at the end of closing");
+    add("object_shift." + name, object_shift_[o], "m", "distance from the start to the end of the run");
+    add("object_speed." + name, object_speed_[o], "m/s", "at the end of the run");
+    add("object_contacts." + name, object_contacts_[o], "1", "contacts at the end of the run");
+  }
+  for (std::size_t j = 0; j < system_.hinges.size(); ++j) {
+    const std::string& name = m.bodies[at(system_.hinges[j].body)].hinge->name;
+    add("joint_angle." + name, closed_.angle[j], "rad", "at the end of closing");
+    add("settling_time." + name, commanded ? last_entry(time_, angle_[j], from, phases_.close_end) : never, "s",
+        "from the first drive command to the last entry of the angle into its 95 % band");
+    add("final_angle." + name, last_.angle[j], "rad", "at the end of the run");
+    add("off_motion." + name, off_moved_[j], "rad", "largest motion of the joint while power was off");
+    add("opening_ratio." + name, opening_ratio_[j], "1",
+        "least ratio of the cords' opening torque to the joint's friction torque after closing");
+  }
+  double release = never, gone = never;
+  if (phases_.releases) {
+    const double open = start_.flexion + band * (closed_.flexion - start_.flexion);
+    for (std::size_t i = time_.size(); i-- > 0 && time_[i] >= phases_.close_end;) {
+      if (flexion_[i] > open) break;
+      release = time_[i] - phases_.close_end;
+    }
+    gone = closed_.flexion > start_.flexion ? (last_.flexion - start_.flexion) / (closed_.flexion - start_.flexion) : never;
+  }
+  add("release_time", release, "s", "from the end of closing until 95 % of the flexion is undone for good");
+  add("remaining_flexion", gone, "1", "share of the flexion that is left at the end of the run");
+  for (std::size_t c = 0; c < system_.cords.size(); ++c) {
+    const std::string& name = m.cords[at(system_.cords[c].cord)].name;
+    add("tension." + name, closed_.first_tension[c], "N", "of the first span at the end of closing");
+    add("tip_tension." + name, closed_.last_tension[c], "N", "of the last span at the end of closing");
+    add("peak_tension." + name, peak_tension_[c], "N", "largest of all spans in the run");
+    add("peak_slack." + name, peak_slack_[c], "m", "largest slack in the run");
+    add("stretch_beyond_law." + name, stretch_over_[c] > 0 ? stretch_over_[c] : 0, "1",
+        "how far the stretch went beyond the data of the cord's law");
+  }
+  for (std::size_t d = 0; d < system_.shafts.size(); ++d) {
+    const std::string& name = m.drives[d].name;
+    add("current." + name, closed_.current[d], "A", "motor current at the end of closing");
+    add("peak_current." + name, peak_current_[d], "A", "largest motor current");
+    add("shaft_torque." + name, closed_.load_torque[d], "N m", "load on the output shaft at the end of closing");
+    add("shaft_angle." + name, closed_.shaft_angle[d], "rad", "of the output shaft at the end of closing");
+    add("stalled." + name, closed_.stalled[d] ? 1 : 0, "1", "1 if the shaft stood still at the end of closing");
+    add("winding_temperature." + name, peak_winding_[d], "K", "highest in the run");
+    add("housing_temperature." + name, peak_housing_[d], "K", "highest in the run");
+    add("off_turn." + name, off_turn_[d], "rad", "largest turn of the output shaft while power was off");
+  }
+
+  // Where the shaft's work went while closing: motor torque × shaft angle is what the electrical side leaves over.
+  const Ledger spent = closed_.energy - energy_at_command_;
+  const auto of = [&](Account a) { return spent[static_cast<int>(a)]; };
+  const double work = of(Account::supply) - of(Account::supply_resistance) - of(Account::winding);
+  add("shaft_work", work, "J", "electrical work turned into motor torque while closing");
+  const auto share = [&](const std::string& key, double energy, const char* text) {
+    add("loss_share." + key, work > 0 ? energy / work : never, "1", text);
+  };
+  share("motor_drag", of(Account::motor_drag), "share of the shaft work lost in brushes and bearings");
+  share("gear", of(Account::gear_drag) + of(Account::gear_cone), "share lost in the gearhead");
+  for (std::size_t c = 0; c < system_.cords.size(); ++c) {
+    const auto names = node_names(system_, c);
+    for (std::size_t k = 0; k < names.size(); ++k)
+      share(fmt::format("{}.{}", m.cords[at(system_.cords[c].cord)].name, names[k]),
+            spent[system_.bend_entry[c] + static_cast<int>(k)], "share lost at this bend");
+  }
+  share("cord_hysteresis", of(Account::cord_hysteresis), "share lost inside the cords");
+  for (std::size_t j = 0; j < system_.hinges.size(); ++j)
+    share(m.bodies[at(system_.hinges[j].body)].hinge->name, spent[system_.hinge_entry + static_cast<int>(j)],
+          "share lost on this joint's pin and washers");
+  share("hinge_viscous", of(Account::hinge_viscous), "share lost in the joints' viscous drag");
+  share("end_stops", of(Account::end_stops), "share lost in end stops");
+  share("contact", of(Account::contact_damping) + of(Account::contact_friction), "share lost at the contacts");
+  add("energy_supplied", last_.energy[static_cast<int>(Account::supply)], "J", "from the supply, whole run");
+  add("energy_residual", most_in_ > 0 ? worst_residual_ / most_in_ : 0, "1",
+      "largest imbalance of the energy ledger, relative to the energy turned over");
+  return list;
+}
+
+std::vector<Verdict> judge(const std::vector<model::Requirement>& requirements, const std::vector<SummaryValue>& summary) {
+  std::vector<Verdict> verdicts;
+  for (const model::Requirement& r : requirements) {
+    const auto place = r.place.line > 0 ? fmt::format("{}:{}:{}: ", r.place.file, r.place.line, r.place.column) : std::string();
+    const auto found = std::find_if(summary.begin(), summary.end(), [&](const auto& v) { return v.key == r.quantity; });
+    if (found == summary.end()) {
+      std::vector<std::string> keys;
+      for (const SummaryValue& value : summary) keys.push_back(value.key);
+      throw InvalidInput(fmt::format("{}require.quantity = '{}' is not a number of this scenario's summary\n  hint: nearest is '{}'",
+                                     place, r.quantity, nearest(r.quantity, keys, 1000)));
+    }
+    const std::string unit = r.unit.empty() ? "1" : r.unit;
+    if (!same_dimension(unit, found->unit))
+      throw InvalidInput(fmt::format("{}require.quantity = '{}' is measured in {}, the bound is given in '{}'\n  needed: a bound in {}",
+                                     place, r.quantity, found->unit, r.unit, found->unit));
+    const auto bound = [&](const char* word, double limit, bool met) {
+      verdicts.push_back({r.quantity, fmt::format("{} {:.6g}{}{}", word, from_si(limit, unit), unit == "1" ? "" : " ", unit == "1" ? "" : unit),
+                          found->value, met});
+    };
+    if (r.at_least) bound("at least", *r.at_least, found->value >= *r.at_least);
+    if (r.at_most) bound("at most", *r.at_most, found->value <= *r.at_most);
+  }
+  return verdicts;
+}
+
+}  // namespace sinewright::simulation
