@@ -4,41 +4,15 @@
 #include <utility>
 #include <vector>
 
+#include "simulation/recording.h"
+
 namespace sinewright::record {
 
-/// One data set of a record: a value, or a few side by side, for every sample.
-struct Channel {
-  std::string path;                  ///< for instance "/joints/MCP/angle"
-  std::string unit;                  ///< UDUNITS notation, for instance "radian", "N m", "degree_Celsius"
-  std::string description;
-  std::vector<std::string> columns;  ///< names of the columns; empty for a single value
-  [[nodiscard]] int width() const { return columns.empty() ? 1 : static_cast<int>(columns.size()); }
-};
-
-/// Something that happened at an instant.
-struct Event {
-  double time = 0;      ///< [s]
-  std::string kind;     ///< for instance "contact", "lift-off", "stick", "slip", "stop", "slack", "command"
-  std::string subject;  ///< joint, drive, cord or contact that it happened to
-  std::string detail;
-};
-
-/// One number of the summary.
-struct SummaryValue {
-  std::string key;          ///< for instance "grip_force.distal"
-  double value = 0;         ///< SI (temperatures in K); NaN: did not occur
-  std::string unit;         ///< unit of `value`, in the notation of quantity/, for instance "N" or "s"
-  std::string description;
-};
-
-/// The outcome of one requirement.
-struct Verdict {
-  std::string quantity;
-  std::string demand;   ///< in words with a unit, for instance "at least 5 N"
-  double value = 0;     ///< SI
-  bool met = false;
-  std::string unit = "1";  ///< of `value`, in the notation of quantity/
-};
+// What a run hands over is named where it is made.
+using simulation::Channel;
+using simulation::Event;
+using simulation::SummaryValue;
+using simulation::Verdict;
 
 /// All that is needed to run the same again.
 struct Inputs {

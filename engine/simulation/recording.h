@@ -37,6 +37,7 @@ struct Verdict {
   std::string demand;   ///< in words with a unit, for instance "at least 5 N"
   double value = 0;     ///< SI
   bool met = false;
+  std::string unit = "1";  ///< of `value`, in the notation of quantity/
 };
 
 }  // namespace sinewright::simulation

@@ -135,13 +135,14 @@ void SummaryBuilder::sample(const Stage& stage, const State& state, const Totals
     angle_[j].push_back(last_.angle[j]);
     const HingeJoint& joint = system_.hinges[j];
     const HingeResult& r = stage.hinge[j];
-    // How well the joint can open: all cord torque towards extension against the friction that holds it, while it
-    // still has a way to go.
+    // How well the joint can open: what the return cords turn it back with, against the friction that holds it, while it
+    // still has a way to go and the drive has let go (its cords pull with less than a tenth of that).
     if (releasing && last_.angle[j] > 0.035 && r.friction_limit > 0) {
-      double opening = 0;
-      for (std::size_t c = 0; c < system_.cords.size(); ++c) opening -= stage.cord_torque(c, joint.v);
-      const double ratio = opening / r.friction_limit;
-      if (!(opening_ratio_[j] <= ratio)) opening_ratio_[j] = ratio;
+      double opening = 0, closing = 0;
+      for (std::size_t c = 0; c < system_.cords.size(); ++c)
+        (system_.cords[c].drive < 0 ? opening : closing) += stage.cord_torque(c, joint.v);
+      const double ratio = -opening / r.friction_limit;
+      if (closing < -0.1 * opening && !(opening_ratio_[j] <= ratio)) opening_ratio_[j] = ratio;
     }
   }
   bool any_off = false;
@@ -229,7 +230,7 @@ std::vector<SummaryValue> SummaryBuilder::finish() const {
     add("final_angle." + name, last_.angle[j], "rad", "at the end of the run");
     add("off_motion." + name, off_moved_[j], "rad", "largest motion of the joint while power was off");
     add("opening_ratio." + name, opening_ratio_[j], "1",
-        "least ratio of the cords' opening torque to the joint's friction torque after closing");
+        "least ratio of the return cords' torque to the joint's friction torque while it opens");
   }
   double release = never, gone = never;
   if (phases_.releases) {
@@ -309,7 +310,7 @@ std::vector<Verdict> judge(const std::vector<model::Requirement>& requirements, 
                                      place, r.quantity, found->unit, r.unit, found->unit));
     const auto bound = [&](const char* word, double limit, bool met) {
       verdicts.push_back({r.quantity, fmt::format("{} {:.6g}{}{}", word, from_si(limit, unit), unit == "1" ? "" : " ", unit == "1" ? "" : unit),
-                          found->value, met});
+                          found->value, met, found->unit});
     };
     if (r.at_least) bound("at least", *r.at_least, found->value >= *r.at_least);
     if (r.at_most) bound("at most", *r.at_most, found->value <= *r.at_most);

@@ -1,0 +1,66 @@
+// The command line: reads the arguments, calls one command, turns what went wrong into a message and an exit code.
+
+#include <fmt/format.h>
+
+#include <CLI/CLI.hpp>
+#include <cstdio>
+
+#include "commands.h"
+#include "quantity/invalid_input.h"
+#include "record/writer.h"
+
+namespace {
+
+using sinewright::tool::CommonOptions;
+
+void add_common(CLI::App* command, CommonOptions& options, const char* out_help) {
+  command->add_option("--out", options.out, out_help);
+  command->add_flag("--json", options.json, "print a machine-readable summary (SI units) on standard output");
+  command->add_option("--set", options.set, "change a value of the input: key.path=value, for instance "
+                                            "'model.drives.flexor.current_limit=0.3 A'; may be given again");
+  command->add_flag("--quiet", options.quiet, "print nothing but errors");
+  command->add_option("--threads", options.threads, "number of threads, 0: all; a single run uses one")
+      ->check(CLI::NonNegativeNumber);
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+  CLI::App app{"sinewright: physics of tendon-driven fingers.\n"
+               "The numbers are design predictions, not certification. Moving fingers pinch, stretched cords store\n"
+               "energy, stalled motors get hot."};
+  app.set_version_flag("--version", "sinewright " SINEWRIGHT_VERSION);
+  app.require_subcommand(1);
+  app.footer("Exit codes: 0 done; 1 a stated requirement failed; 2 bad input; 3 the simulation could not go on.\n"
+             "'sinewright COMMAND --help' tells more about a command.");
+
+  CommonOptions options;
+  std::string input;
+  int code = sinewright::tool::done;
+
+  CLI::App* run = app.add_subcommand("run", "simulate a scenario, write its record and print a summary");
+  run->add_option("SCENARIO", input, "scenario file (YAML), or a record (.h5) to run again")->required();
+  add_common(run, options, "the record to write (default: out/<scenario file name>.h5)");
+  run->footer("Example: sinewright run scenarios/grasp-medium.yaml --set 'model.supplies.battery.voltage=5 V'");
+  run->callback([&] { code = sinewright::tool::run_command(input, options); });
+
+  try {
+    app.parse(argc, argv);
+  } catch (const CLI::ParseError& error) {
+    const int parsed = app.exit(error);
+    return parsed == 0 ? sinewright::tool::done : sinewright::tool::bad_input;
+  } catch (const sinewright::InvalidInput& error) {
+    fmt::print(stderr, "{}\n", error.what());
+    return sinewright::tool::bad_input;
+  } catch (const sinewright::record::RecordError& error) {
+    fmt::print(stderr, "{}\n", error.what());
+    return sinewright::tool::bad_input;
+  } catch (const std::bad_alloc&) {
+    fmt::print(stderr, "there is not enough memory for this\n");
+    return sinewright::tool::could_not_go_on;
+  } catch (const std::exception& error) {
+    fmt::print(stderr, "sinewright stopped on something it did not expect: {}\n", error.what());
+    return sinewright::tool::could_not_go_on;
+  }
+  return code;
+}

@@ -1,0 +1,89 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cstdio>
+#include <filesystem>
+
+#include "commands.h"
+#include "progress.h"
+#include "reading/reading.h"
+#include "record/reader.h"
+#include "record/writer.h"
+#include "simulation/observe.h"
+#include "simulation/run.h"
+#include "summary_text.h"
+
+namespace sinewright::tool {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+struct Read {
+  model::Scenario scenario;
+  record::Inputs inputs;
+};
+
+// A scenario from its file, or from the inputs that a record carries.
+Read read_input(const std::string& path, const std::vector<std::string>& set) {
+  Read read;
+  read.inputs.engine_version = SINEWRIGHT_VERSION;
+  read.inputs.overrides = set;
+  read.inputs.scenario_path = path;
+  if (fs::path(path).extension() == ".h5") {
+    const record::Record old = record::read_record(path);
+    reading::Source source(old.inputs.files);
+    read.inputs.overrides = old.inputs.overrides;
+    read.inputs.overrides.insert(read.inputs.overrides.end(), set.begin(), set.end());
+    read.inputs.scenario_path = old.inputs.scenario_path;
+    read.scenario = reading::read_scenario(source, old.inputs.scenario_path, read.inputs.overrides);
+    read.inputs.files = old.inputs.files;
+    return read;
+  }
+  reading::Source source;
+  read.scenario = reading::read_scenario(source, path, set);
+  for (const auto& file : source.handed_out()) read.inputs.files.emplace_back(file.path, file.text);
+  return read;
+}
+
+}  // namespace
+
+int run_command(const std::string& path, const CommonOptions& options) {
+  const Read read = read_input(path, options.set);
+  const simulation::System system(read.scenario);
+
+  fs::path out = options.out;
+  if (out.empty()) out = fs::path("out") / fs::path(read.inputs.scenario_path).stem().concat(".h5");
+  if (out.has_parent_path()) {
+    std::error_code error;
+    fs::create_directories(out.parent_path(), error);
+    if (error)
+      throw record::RecordError(fmt::format("{}: the folder cannot be made: {}", out.parent_path().string(), error.message()));
+  }
+  record::Writer writer(out, simulation::channels(system), read.inputs);
+
+  simulation::RunResult result;
+  {
+    ProgressBar bar(system.scenario.name, !options.quiet);
+    simulation::RunListener listener;
+    listener.row = [&](double time, std::span<const double> row) { writer.append(time, row); };
+    listener.event = [&](const simulation::Event& event) { writer.event(event); };
+    listener.progress = [&](double time) { bar.show(time / system.scenario.duration); };
+    result = simulation::run(system, listener);
+  }
+  writer.finish(result.summary, result.verdicts, result.outcome);
+
+  if (options.json) {
+    fmt::print("{}", summary_json(system, result, out.string()));
+  } else if (!options.quiet) {
+    fmt::print("{}\nrecord: {}\n", summary_text(system, result), out.string());
+  }
+  if (!result.complete) {
+    fmt::print(stderr, "{}\n  the record {} holds everything up to that moment\n", result.outcome, out.string());
+    return could_not_go_on;
+  }
+  const bool met = std::all_of(result.verdicts.begin(), result.verdicts.end(), [](const auto& v) { return v.met; });
+  return met ? done : requirement_failed;
+}
+
+}  // namespace sinewright::tool
