@@ -197,6 +197,18 @@ struct RoundBar {
     }
     return past_side >= past_end ? Depth{past_side, radial} : Depth{past_end, axial};
   }
+
+  // Parameter of the point of from + t along, t in [0, 1], nearest to the axis, if there the round side alone decides;
+  // the signed distance being convex, this local minimum is the minimum. Nothing for a segment along the axis.
+  [[nodiscard]] std::optional<double> beside(const Vector3d& from, const Vector3d& along) const {
+    const double across = along.head<2>().squaredNorm();
+    if (across < 1e-12 * along.squaredNorm()) return std::nullopt;
+    const double t = std::clamp(-from.head<2>().dot(along.head<2>()) / across, 0.0, 1.0);
+    const Vector3d point = from + t * along;
+    const double past_end = std::abs(point.z()) - half_length;
+    if (past_end >= 0 || past_end >= point.head<2>().norm() - radius) return std::nullopt;
+    return t;
+  }
 };
 
 // A box along the axes, centred.
@@ -238,6 +250,14 @@ OnSegment nearest_on_segment(const Solid& solid, const Vector3d& from, const Vec
     best.at = from;
     best.depth = solid.depth(from);
     return best;
+  }
+  if constexpr (requires { solid.beside(from, along); }) {
+    if (const std::optional<double> t = solid.beside(from, along)) {
+      best.at = from + *t * along;
+      best.depth = solid.depth(best.at);
+      // Inside, a point on the axis itself has no direction to leave by: let the general way decide.
+      if (best.at.head<2>().norm() > 1e-9 * solid.radius) return best;
+    }
   }
   const Vector3d direction = along / length;
   constexpr double kFlat = 1e-12;  // slope [–] that rounding alone can make; costs kFlat × length in distance
