@@ -134,7 +134,7 @@ RunResult run(const System& system, const RunListener& listener) {
     result.outcome = error.what();
   }
   result.counters = stepper.counters();
-  result.iterations = stepper.stage().iterations_total;
+  result.iterations = stepper.iterations();
   result.summary = summary.finish();
   result.verdicts = judge(scenario.requirements, result.summary);
   return result;

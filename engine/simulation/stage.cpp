@@ -17,6 +17,9 @@ using dynamics::Motion;
 
 constexpr std::size_t at(int index) { return static_cast<std::size_t>(index); }
 
+// Rounding in the forces of a stiff cord, divided by the smallest inertia and the step, reaches about this [rad/s].
+constexpr double finest_resolution = 1e-9;
+
 // Monotone piecewise-cubic position along a prescribed path, with its first two derivatives.
 struct PathPoint {
   Vector3d position, velocity, acceleration;
@@ -521,16 +524,17 @@ Stage::Result Stage::solve(const State& start, const StageBase& base, const std:
     for (const auto& solution : chain)
       if (!solution.solved) return result;
     if (!rows_.solve(v)) return result;
-    // Size of the correction as a change of position over the stage, against what the tolerance resolves.
     result.residual = 0;
+    double speed = 0;
     for (int i = 0; i < system_.n_v; ++i) {
       const double size = std::abs(rows_.dv[i]) / scale_[i];
+      speed = std::max(speed, std::abs(v[i] + rows_.dv[i]) / scale_[i]);
       if (size > result.residual) {
         result.residual = size;
         result.worst = i;
       }
     }
-    if (result.residual * a <= 1e-10 && result.residual <= 1e-6) {
+    if (result.residual <= std::clamp(1e-4 * speed, finest_resolution, resolution_)) {
       for (std::size_t k = 0; k < mode.size(); ++k) {
         mode[k] = rows_.mode[k];
         // A sticking velocity is zero, not merely small: nothing may creep.

@@ -61,6 +61,10 @@ class Stage {
  public:
   explicit Stage(const System& system);
 
+  /// Corrections of the velocities below this size (each against the scale of its kind, see `velocity_scale`) end the
+  /// iteration; at rest it tightens by itself so that nothing drifts.
+  void set_resolution(double resolution) { resolution_ = resolution; }
+
   struct Result {
     bool solved = false;
     int iterations = 0;
@@ -110,6 +114,7 @@ class Stage {
   void add_gradient(int link, const dynamics::Force& force, Eigen::Ref<VectorXd> gradient) const;
 
   const System& system_;
+  double resolution_ = 1e-6;
   double a_ = 0;
   double time_ = 0;
   VectorXd rate_;      // v̇ of the stage

@@ -18,6 +18,7 @@ constexpr double hinge_scale = 0.2;         // [rad]
 constexpr double shaft_scale = 0.5;         // [rad]
 constexpr double place_scale = 0.01;        // [m], objects
 constexpr double material_scale = 2e-3;     // [m], cord that slips past a node
+constexpr double worth_repeating = 6;       // error up to which a rejected step is tried again shorter
 constexpr double velocity_per_position = 50;  // [1/s]: velocity scale = position scale × this
 
 constexpr std::size_t at(int index) { return static_cast<std::size_t>(index); }
@@ -61,14 +62,16 @@ State start_state(const System& system) {
 
 Stepper::Stepper(const System& system)
     : system_(system),
-      stage_(system),
+      first_stage_(system),
+      second_stage_(system),
       first_(start_state(system)),
       second_(first_),
       guess_(VectorXd::Zero(system.n_v)),
       first_power_(Ledger::Zero(system.ledger_size)),
       second_power_(Ledger::Zero(system.ledger_size)),
       report_{0, false, Ledger::Zero(system.ledger_size)},
-      position_scale_(VectorXd::Constant(system.n_v, hinge_scale)) {
+      position_scale_(VectorXd::Constant(system.n_v, hinge_scale)),
+      acceleration_(VectorXd::Zero(system.n_v)) {
   base_.q = first_.q;
   base_.v = first_.v;
   base_.cords = first_.cords;
@@ -78,6 +81,9 @@ Stepper::Stepper(const System& system)
     if (link.kind == dynamics::JointKind::free) position_scale_.segment<3>(link.v + 3).setConstant(place_scale);
   restart_step_ = std::min(1e-4, system.scenario.solver.max_step);
   next_ = restart_step_;
+  const double resolution = 1e-3 * system.scenario.solver.tolerance * hinge_scale * velocity_per_position;
+  first_stage_.set_resolution(resolution);
+  second_stage_.set_resolution(resolution);
 }
 
 // e = γ h (k₂ − k₁), what separates the second-order result from the first-order one, against the tolerance.
@@ -85,15 +91,15 @@ double Stepper::stage_error(const State& from, const StageBase& base, const Stat
   const double tolerance = system_.scenario.solver.tolerance;
   double worst = 0;
   for (int i = 0; i < system_.n_v; ++i) {
-    const double velocity = (stage_.v[i] - base.v[i]) - (first.v[i] - from.v[i]);
-    const double position = gamma * h * (stage_.v[i] - first.v[i]);
+    const double velocity = (second_stage_.v[i] - base.v[i]) - (first.v[i] - from.v[i]);
+    const double position = gamma * h * (second_stage_.v[i] - first.v[i]);
     const double scale = tolerance * position_scale_[i];
     worst = std::max(worst, std::max(std::abs(position), std::abs(velocity) / velocity_per_position) / scale);
   }
   for (std::size_t c = 0; c < base.cords.size(); ++c) {
     double shift = 0;  // error of the material that has passed each node
     for (std::size_t s = 0; s < base.cords[c].material.size(); ++s) {
-      shift += (stage_.chain[c].material[s] - base.cords[c].material[s]) -
+      shift += (second_stage_.chain[c].material[s] - base.cords[c].material[s]) -
                (first.cords[c].material[s] - from.cords[c].material[s]);
       worst = std::max(worst, std::abs(shift) / (tolerance * material_scale));
     }
@@ -106,9 +112,9 @@ void Stepper::advance_temperatures(State& state, double h) {
   for (std::size_t d = 0; d < system_.shafts.size(); ++d) {
     const model::Motor& motor = m.drives[d].motor;
     if (!drive::has_thermal_network(motor)) continue;
-    const ShaftResult& r = stage_.shaft[d];
+    const ShaftResult& r = stage().shaft[d];
     // All friction of motor and gear is taken to heat the housing.
-    const double rubbing = -r.friction_torque * stage_.v[system_.shafts[d].v_rotor];
+    const double rubbing = -r.friction_torque * stage().v[system_.shafts[d].v_rotor];
     const auto heat = drive::copper_loss(motor, r.electric.current, state.temperature[d].winding);
     state.temperature[d] =
         drive::thermal_step(motor, state.temperature[d], heat, rubbing, system_.scenario.ambient, h);
@@ -132,15 +138,15 @@ const StepReport& Stepper::step(State& state, const std::vector<DriveCommand>& c
     base_.v = state.v;
     base_.cords = state.cords;
     base_.spring = state.spring;
-    guess_ = state.v;
-    result = stage_.solve(state, base_, commands, a, state.time + a, guess_);
+    guess_ = state.v + a * acceleration_;
+    result = first_stage_.solve(state, base_, commands, a, state.time + a, guess_);
     if (!result.solved) {
       ++counters_.unsolved;
       continue;
     }
     first_.temperature = state.temperature;
-    stage_.store(first_);
-    stage_.powers(base_, first_power_);
+    first_stage_.store(first_);
+    first_stage_.powers(base_, first_power_);
 
     // How far the first stage, as a backward-Euler step, may be off: half the change of velocity over it.
     double euler_error = 0;
@@ -169,11 +175,18 @@ const StepReport& Stepper::step(State& state, const std::vector<DriveCommand>& c
       for (std::size_t i = 0; i < state.spring.size(); ++i)
         base_.spring[i] = state.spring[i] + rest * (first_.spring[i] - state.spring[i]);
       guess_ = state.v + (first_.v - state.v) / gamma;
-      const Stage::Result second = stage_.solve(first_, base_, commands, a, state.time + h, guess_);
+      const Stage::Result second = second_stage_.solve(first_, base_, commands, a, state.time + h, guess_);
       if (second.solved) {
         error = stage_error(state, base_, first_, h);
-        take_both = stage_.mode == first_.mode && error <= 1;
-        if (take_both) stage_.powers(base_, second_power_);
+        const bool same_modes = second_stage_.mode == first_.mode;
+        take_both = same_modes && error <= 1;
+        if (take_both) second_stage_.powers(base_, second_power_);
+        // Not much too long: a shorter whole step is worth more than the first stage of this one.
+        if (same_modes && error > 1 && error < worth_repeating) {
+          h *= 2 * 0.85 / std::sqrt(error);  // the loop halves it
+          ++counters_.rejected;
+          continue;
+        }
       }
     }
     if (!take_both && euler_error > 1) {
@@ -181,9 +194,15 @@ const StepReport& Stepper::step(State& state, const std::vector<DriveCommand>& c
       continue;
     }
 
-    report_.second_order = take_both;
+    report_.second_order = took_both_ = take_both;
+    // Where a mode changed, the acceleration of this step says nothing about the next.
+    if (mode_changed) {
+      acceleration_.setZero();
+    } else {
+      acceleration_ = ((take_both ? second_stage_.v - base_.v : first_.v - state.v)) / a;
+    }
     if (take_both) {
-      stage_.store(second_);
+      second_stage_.store(second_);
       second_.temperature = state.temperature;
       report_.energy = h * ((1 - gamma) * first_power_ + gamma * second_power_);
       report_.step = h;
@@ -193,17 +212,6 @@ const StepReport& Stepper::step(State& state, const std::vector<DriveCommand>& c
       const double factor = std::clamp(0.85 / std::sqrt(std::max(error, 1e-12)), 0.3, 3.0);
       next_ = h * factor;
     } else {
-      // The stage object must show the state that is taken.
-      base_.q = state.q;
-      base_.v = state.v;
-      base_.cords = state.cords;
-      base_.spring = state.spring;
-      guess_ = first_.v;
-      if (!stage_.solve(state, base_, commands, a, state.time + a, guess_).solved) {
-        ++counters_.unsolved;
-        continue;
-      }
-      stage_.store(first_);
       report_.energy = a * first_power_;
       report_.step = a;
       std::swap(state, first_);
@@ -235,10 +243,10 @@ std::string Stepper::describe_failure(const State& state, const Stage::Result& r
                             system_.scenario.objects[o].name, result.residual);
     }
   }
-  for (std::size_t c = 0; c < stage_.chain.size(); ++c)
-    if (!stage_.chain[c].solved)
+  for (std::size_t c = 0; c < first_stage_.chain.size(); ++c)
+    if (!first_stage_.chain[c].solved)
       where = fmt::format("no consistent slip pattern was found for cord {} (first tension {:.4g} N)",
-                          system_.model().cords[at(system_.cords[c].cord)].name, stage_.chain[c].tension[0]);
+                          system_.model().cords[at(system_.cords[c].cord)].name, first_stage_.chain[c].tension[0]);
   return fmt::format(
       "t = {:.6g} s: no step down to {:.1e} s could be solved; {}\n  likely causes: a force or stiffness far beyond the "
       "parts' size, a cord point inside a guide, or masses far too small",

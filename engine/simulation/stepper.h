@@ -39,7 +39,8 @@ class Stepper {
   /// Next step begins short: something outside changed at once.
   void restart() { next_ = std::min(next_, restart_step_); }
 
-  [[nodiscard]] const Stage& stage() const { return stage_; }  ///< as of the last accepted step
+  [[nodiscard]] const Stage& stage() const { return took_both_ ? second_stage_ : first_stage_; }  ///< last accepted step
+  [[nodiscard]] long iterations() const { return first_stage_.iterations_total + second_stage_.iterations_total; }
 
   struct Counters {
     long steps = 0, second_order = 0, rejected = 0, unsolved = 0, mode_changes = 0;
@@ -52,13 +53,15 @@ class Stepper {
   std::string describe_failure(const State& state, const Stage::Result& result) const;
 
   const System& system_;
-  Stage stage_;
+  Stage first_stage_, second_stage_;
+  bool took_both_ = false;
   StageBase base_;
   State first_, second_;
   VectorXd guess_;
   Ledger first_power_, second_power_;
   StepReport report_;
   VectorXd position_scale_;  // per velocity index
+  VectorXd acceleration_;    // of the last accepted step, for the first guess
   double next_ = 1e-4;
   double restart_step_ = 1e-4;
   Counters counters_;
