@@ -98,6 +98,9 @@ double Stepper::stage_error(const State& from, const StageBase& base, const Stat
   }
   for (std::size_t c = 0; c < base.cords.size(); ++c) {
     double shift = 0;  // error of the material that has passed each node
+    // Where the surplus of a slack cord lies is arbitrary, no error.
+    const auto& tension = second_stage_.chain[c].tension;
+    if (std::any_of(tension.begin(), tension.end(), [](double t) { return t <= 0; })) continue;
     for (std::size_t s = 0; s < base.cords[c].material.size(); ++s) {
       shift += (second_stage_.chain[c].material[s] - base.cords[c].material[s]) -
                (first.cords[c].material[s] - from.cords[c].material[s]);
