@@ -22,6 +22,12 @@ struct CommonOptions {
   std::vector<std::string> set;
 };
 
+struct InspectOptions {
+  int steps = 7;                     ///< postures over each range
+  std::vector<std::string> posture;  ///< JOINT=ANGLE for the static grip
+};
+
 int run_command(const std::string& scenario, const CommonOptions& options);
+int inspect_command(const std::string& model, const InspectOptions& inspect, const CommonOptions& options);
 
 }  // namespace sinewright::tool

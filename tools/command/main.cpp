@@ -13,8 +13,7 @@ namespace {
 
 using sinewright::tool::CommonOptions;
 
-void add_common(CLI::App* command, CommonOptions& options, const char* out_help) {
-  command->add_option("--out", options.out, out_help);
+void add_common(CLI::App* command, CommonOptions& options) {
   command->add_flag("--json", options.json, "print a machine-readable summary (SI units) on standard output");
   command->add_option("--set", options.set, "change a value of the input: key.path=value, for instance "
                                             "'model.drives.flexor.current_limit=0.3 A'; may be given again");
@@ -40,9 +39,19 @@ int main(int argc, char** argv) {
 
   CLI::App* run = app.add_subcommand("run", "simulate a scenario, write its record and print a summary");
   run->add_option("SCENARIO", input, "scenario file (YAML), or a record (.h5) to run again")->required();
-  add_common(run, options, "the record to write (default: out/<scenario file name>.h5)");
+  run->add_option("--out", options.out, "the record to write (default: out/<scenario file name>.h5)");
+  add_common(run, options);
   run->footer("Example: sinewright run scenarios/grasp-medium.yaml --set 'model.supplies.battery.voltage=5 V'");
   run->callback([&] { code = sinewright::tool::run_command(input, options); });
+
+  sinewright::tool::InspectOptions inspect_options;
+  CLI::App* inspect = app.add_subcommand("inspect", "print what follows from a model's geometry and data alone");
+  inspect->add_option("MODEL", input, "model file (YAML)")->required();
+  add_common(inspect, options);
+  inspect->add_option("--steps", inspect_options.steps, "postures over each joint's range (2 to 181)")->check(CLI::Range(2, 181));
+  inspect->add_option("--posture", inspect_options.posture, "posture of the static grip: JOINT=ANGLE, may be given again (default 30 deg)");
+  inspect->footer("Example: sinewright inspect models/demo-finger.yaml --posture MCP=20deg --posture PIP=45deg");
+  inspect->callback([&] { code = sinewright::tool::inspect_command(input, inspect_options, options); });
 
   try {
     app.parse(argc, argv);

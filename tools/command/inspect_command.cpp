@@ -1,0 +1,287 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <nlohmann/json.hpp>
+#include <numbers>
+
+#include "commands.h"
+#include "quantity/quantity.h"
+#include "reading/reading.h"
+#include "simulation/observe.h"
+#include "simulation/static_analysis.h"
+
+namespace sinewright::tool {
+
+namespace {
+
+using Eigen::VectorXd;
+using simulation::System;
+
+constexpr double degree = std::numbers::pi / 180;
+
+std::size_t at(int index) { return static_cast<std::size_t>(index); }
+
+// A model alone, as a scenario in which nothing happens.
+model::Scenario idle(model::Model m) {
+  model::Scenario scenario;
+  scenario.name = m.name;
+  scenario.model = std::move(m);
+  scenario.duration = 1;
+  return scenario;
+}
+
+struct Report {
+  std::string text;
+  nlohmann::ordered_json json;
+
+  void line(const std::string& s) { text += s + "\n"; }
+};
+
+std::string hinge_name(const System& system, std::size_t i) {
+  return system.model().bodies[at(system.hinges[i].body)].hinge->name;
+}
+
+std::pair<double, double> range_of(const System& system, std::size_t i) {
+  const auto& stops = system.model().bodies[at(system.hinges[i].body)].hinge->stops;
+  return stops ? std::pair{stops->lower, stops->upper} : std::pair{0.0, 90 * degree};
+}
+
+void parts(const System& system, Report& report) {
+  const model::Model& m = system.model();
+  report.line(fmt::format("{}\n\nBodies", m.name));
+  double whole = 0;
+  for (std::size_t b = 0; b < m.bodies.size(); ++b) {
+    const model::Body& body = m.bodies[b];
+    const auto& mass = system.tree.links[at(system.link_of_body[b])].mass;
+    whole += mass.mass;
+    auto& entry = report.json["bodies"][body.name];
+    if (!body.hinge) {
+      report.line(fmt::format("  {:<14} fixed", body.name));
+      continue;
+    }
+    report.line(fmt::format("  {:<14} on {} by {}, pin {:.1f} mm from the parent's origin, {:.2f} g, centre of mass at {:.1f} mm",
+                            body.name, m.bodies[at(body.hinge->parent)].name, body.hinge->name, 1e3 * body.hinge->at.norm(),
+                            1e3 * mass.mass, 1e3 * mass.center.x()));
+    entry["mass"] = {{"value", mass.mass}, {"unit", "kg"}};
+    entry["pin_distance"] = {{"value", body.hinge->at.norm()}, {"unit", "m"}};
+  }
+  report.line(fmt::format("  moving mass    {:.2f} g", 1e3 * whole));
+}
+
+void drives(const System& system, Report& report) {
+  for (std::size_t d = 0; d < system.shafts.size(); ++d) {
+    const model::Drive& drive = system.model().drives[d];
+    const auto s = simulation::drive_statics(system, d);
+    report.line(fmt::format("\nDrive {} (cold motor)", drive.name));
+    report.line(fmt::format("  stall current {:.3f} A, driven with {:.3f} A{}", s.stall_current, s.driven_current,
+                            s.driven_current < s.stall_current ? " (the driver's limit)" : ""));
+    report.line(fmt::format("  at the output: no load {:.2f} rad/s ({:.1f} mm/s of cord), stall {:.1f} N·mm = {:.2f} N of cord tension",
+                            s.no_load_speed, 1e3 * s.closing_speed, 1e3 * s.stall_torque, s.stall_tension));
+    report.line(std::isinf(s.back_drive_torque)
+                    ? std::string("  power off: the gearhead locks, no load turns the shaft back")
+                    : fmt::format("  power off, leads open: the shaft holds up to {:.1f} N·mm = {:.2f} N of cord tension",
+                                  1e3 * s.back_drive_torque, s.back_drive_tension));
+    report.json["drives"][drive.name] = {{"stall_current_A", s.stall_current},
+                                         {"driven_current_A", s.driven_current},
+                                         {"no_load_speed_rad_s", s.no_load_speed},
+                                         {"stall_torque_N_m", s.stall_torque},
+                                         {"stall_tension_N", s.stall_tension},
+                                         {"closing_speed_m_s", s.closing_speed}};
+    auto& json = report.json["drives"][drive.name];
+    if (std::isinf(s.back_drive_torque)) {
+      json["back_drive_torque_N_m"] = nullptr;
+      json["back_drive_tension_N"] = nullptr;
+    } else {
+      json["back_drive_torque_N_m"] = s.back_drive_torque;
+      json["back_drive_tension_N"] = s.back_drive_tension;
+    }
+  }
+}
+
+// One table over a joint's range, or over a closing of all joints together.
+void sweep(const System& system, const std::string& title, const std::vector<std::vector<double>>& postures,
+           const std::vector<std::size_t>& shown, std::size_t cord, Report& report) {
+  const std::string& name = system.model().cords[at(system.cords[cord].cord)].name;
+  std::string head = "    angle [deg]";
+  for (std::size_t j : shown) head += fmt::format("  {:>9}", hinge_name(system, j));
+  report.line(fmt::format("  {}", title));
+  report.line(head + "   way [mm]   last/first tension   turning angle of each bend [deg]");
+  auto& rows = report.json["cords"][name]["sweeps"][title] = nlohmann::ordered_json::array();
+  std::vector<double> least(shown.size(), INFINITY), most(shown.size(), -INFINITY);
+  for (const auto& angles : postures) {
+    const auto p = simulation::cord_posture(system, simulation::posture(system, angles), cord);
+    const double angle = angles[shown.size() == 1 ? shown[0] : 0];
+    std::string row = fmt::format("    {:11.1f}", angle / degree);
+    nlohmann::ordered_json entry;
+    entry["angle_rad"] = angle;
+    for (std::size_t k = 0; k < shown.size(); ++k) {
+      const double arm = p.arm[static_cast<int>(shown[k])];
+      least[k] = std::min(least[k], arm);
+      most[k] = std::max(most[k], arm);
+      row += fmt::format("  {:6.2f} mm", 1e3 * arm);
+      entry["arm_m"][hinge_name(system, shown[k])] = arm;
+      entry["torque_per_tension_m"][hinge_name(system, shown[k])] = p.torque[static_cast<int>(shown[k])];
+    }
+    row += fmt::format("  {:9.3f}   {:18.4f}  ", 1e3 * p.path_length, p.ratio.back());
+    for (double turn : p.turning_angle) row += fmt::format(" {:5.1f}", turn / degree);
+    entry["path_length_m"] = p.path_length;
+    entry["tension_ratio"] = p.ratio;
+    entry["turning_angle_rad"] = p.turning_angle;
+    rows.push_back(entry);
+    report.line(row);
+  }
+  for (std::size_t k = 0; k < shown.size(); ++k) {
+    const double size = std::max(std::abs(least[k]), std::abs(most[k]));
+    if (least[k] * most[k] < 0)
+      report.line(fmt::format("    CAUTION: the arm at {} changes its sign within the range", hinge_name(system, shown[k])));
+    else if (size > 0 && std::min(std::abs(least[k]), std::abs(most[k])) < 0.1 * size)
+      report.line(fmt::format("    CAUTION: the arm at {} falls below a tenth of its largest value", hinge_name(system, shown[k])));
+  }
+}
+
+std::vector<std::vector<double>> closing_postures(const System& system, int steps) {
+  std::vector<std::vector<double>> list;
+  for (int s = 0; s < steps; ++s) {
+    std::vector<double> angles;
+    for (std::size_t i = 0; i < system.hinges.size(); ++i) {
+      const auto [low, high] = range_of(system, i);
+      angles.push_back(low + (high - low) * s / (steps - 1));
+    }
+    list.push_back(angles);
+  }
+  return list;
+}
+
+void cords(const System& system, int steps, Report& report) {
+  for (std::size_t c = 0; c < system.cords.size(); ++c) {
+    const model::Cord& cord = system.model().cords[at(system.cords[c].cord)];
+    report.line(fmt::format("\nCord {} ({}): moment arm −dL/dq at each joint, positive flexes; tension ratio while it is wound in",
+                            cord.name, system.model().lines[at(cord.line)].name));
+    for (std::size_t i = 0; i < system.hinges.size(); ++i) {
+      std::vector<std::vector<double>> postures;
+      const auto [low, high] = range_of(system, i);
+      for (int s = 0; s < steps; ++s) {
+        std::vector<double> angles(system.hinges.size(), 0.0);
+        angles[i] = low + (high - low) * s / (steps - 1);
+        postures.push_back(angles);
+      }
+      sweep(system, fmt::format("{} alone, other joints straight", hinge_name(system, i)), postures, {i}, c, report);
+    }
+    std::vector<std::size_t> all(system.hinges.size());
+    for (std::size_t i = 0; i < all.size(); ++i) all[i] = i;
+    if (all.size() > 1)
+      sweep(system, "all joints together over their ranges (angle of the first)", closing_postures(system, steps), all, c, report);
+    const auto names = simulation::node_names(system, c);
+    for (std::size_t k = 0; k < names.size(); ++k) {
+      bool touched = false;
+      for (const auto& angles : closing_postures(system, steps))
+        touched = touched || simulation::cord_posture(system, simulation::posture(system, angles), c).guide_touched[k];
+      if (!touched) report.line(fmt::format("    note: the cord never turns at {}", names[k]));
+    }
+  }
+}
+
+void opening(const System& system, int steps, Report& report) {
+  bool any = false;
+  for (const auto& cord : system.cords) any = any || cord.drive < 0;
+  if (!any) return;
+  report.line("\nOpening by the return cords alone: torque / static friction of pin and washers (least: with channel friction)");
+  std::string head = "    angle [deg]";
+  for (std::size_t i = 0; i < system.hinges.size(); ++i) head += fmt::format("  {:>18}", hinge_name(system, i));
+  report.line(head);
+  auto& rows = report.json["opening"] = nlohmann::ordered_json::array();
+  std::vector<double> worst(system.hinges.size(), INFINITY), worst_angle(system.hinges.size());
+  for (const auto& angles : closing_postures(system, steps)) {
+    const auto o = simulation::opening_posture(system, simulation::posture(system, angles));
+    std::string row = fmt::format("    {:11.1f}", angles[0] / degree);
+    nlohmann::ordered_json entry;
+    for (std::size_t i = 0; i < system.hinges.size(); ++i) {
+      const int k = static_cast<int>(i);
+      const double ratio = o.torque[k] / o.friction[k], least = o.least_torque[k] / o.friction[k];
+      row += fmt::format("  {:6.2f} ({:6.2f})   ", ratio, least);
+      if (least < worst[i]) {
+        worst[i] = least;
+        worst_angle[i] = angles[i];
+      }
+      entry[hinge_name(system, i)] = {{"angle_rad", angles[i]}, {"torque_N_m", o.torque[k]}, {"least_torque_N_m", o.least_torque[k]},
+                                      {"friction_N_m", o.friction[k]}};
+    }
+    rows.push_back(entry);
+    report.line(row);
+  }
+  for (std::size_t i = 0; i < system.hinges.size(); ++i)
+    report.line(fmt::format("    {}: least {:.2f}, at {:.0f} deg{}", hinge_name(system, i), worst[i], worst_angle[i] / degree,
+                            worst[i] < 1 ? "  CAUTION: may not open" : ""));
+}
+
+void grip(const System& system, const std::vector<double>& angles, Report& report) {
+  std::string at_posture;
+  for (std::size_t i = 0; i < angles.size(); ++i)
+    at_posture += fmt::format("{}{} {:.0f} deg", i ? ", " : "", hinge_name(system, i), angles[i] / degree);
+  const auto q = simulation::posture(system, angles);
+  VectorXd ideal = VectorXd::Zero(static_cast<int>(system.hinges.size()));
+  VectorXd real = ideal;
+  for (std::size_t c = 0; c < system.cords.size(); ++c) {
+    const int drive = system.cords[c].drive;
+    if (drive < 0) continue;
+    const double tension = simulation::drive_statics(system, at(drive)).stall_tension;
+    const auto p = simulation::cord_posture(system, q, c);
+    ideal += tension * p.arm;
+    real += tension * p.torque;
+  }
+  const auto o = simulation::opening_posture(system, q);
+  ideal -= o.torque;
+  real -= o.torque;
+  report.line(fmt::format("\nStatic grip at stall, contacts in the middle of the phalanges, at {}", at_posture));
+  report.line("  (moment balance; no friction at contacts and hinges, no weight, no rotor momentum: negative = lifts off)");
+  const auto free = simulation::grip_estimate(system, q, ideal), rubbed = simulation::grip_estimate(system, q, real);
+  for (std::size_t f = 0; f < free.size(); ++f)
+    for (std::size_t i = 0; i < free[f].hinge.size(); ++i) {
+      const int k = static_cast<int>(i);
+      const std::string& body = system.model().bodies[at(system.hinges[at(free[f].hinge[i])].body)].name;
+      report.line(fmt::format("    {:<14} {:8.2f} N without channel friction, {:8.2f} N with it", body, free[f].force[k], rubbed[f].force[k]));
+      report.json["static_grip"][body] = {{"frictionless_N", free[f].force[k]}, {"with_channel_friction_N", rubbed[f].force[k]}};
+    }
+}
+
+}  // namespace
+
+int inspect_command(const std::string& path, const InspectOptions& inspect, const CommonOptions& options) {
+  reading::Source source;
+  const System system(idle(reading::read_model(source, path, options.set)));
+  Report report;
+  report.json["model"] = system.model().name;
+  parts(system, report);
+  drives(system, report);
+  cords(system, inspect.steps, report);
+  opening(system, inspect.steps, report);
+
+  std::vector<double> angles;
+  for (std::size_t i = 0; i < system.hinges.size(); ++i) angles.push_back(std::min(30 * degree, range_of(system, i).second));
+  for (const std::string& entry : inspect.posture) {
+    const auto equals = entry.find('=');
+    const std::string name = entry.substr(0, equals);
+    const auto found = [&] {
+      for (std::size_t i = 0; i < system.hinges.size(); ++i)
+        if (hinge_name(system, i) == name) return i;
+      std::string known;
+      for (std::size_t i = 0; i < system.hinges.size(); ++i) known += (i ? ", " : "") + hinge_name(system, i);
+      throw InvalidInput(fmt::format("--posture {}: the model has no joint '{}'\n  known: {}", entry, name, known));
+    }();
+    if (equals == std::string::npos)
+      throw InvalidInput(fmt::format("--posture {}: an angle is missing\n  needed: JOINT=ANGLE, for instance {}=30deg", entry, name));
+    angles[found] = parse_quantity(entry.substr(equals + 1), "rad").si;
+  }
+  if (!system.hinges.empty()) grip(system, angles, report);
+  report.line("\nDesign prediction from geometry and data alone, not certification. 'sinewright run' simulates what friction and momentum do.");
+
+  if (options.json) {
+    fmt::print("{}\n", report.json.dump(2, ' ', false, nlohmann::ordered_json::error_handler_t::replace));
+  } else if (!options.quiet) {
+    fmt::print("{}", report.text);
+  }
+  return done;
+}
+
+}  // namespace sinewright::tool
