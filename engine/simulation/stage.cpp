@@ -677,7 +677,7 @@ void Stage::powers(const StageBase& base, Ledger& p) const {
     account(Account::contact_friction) -= r.tangent_force.dot(r.velocity) + spring_rate;
     if (system_.tree.links[at(system_.contacts[i].link_b)].kind == JointKind::prescribed) {
       const Vector3d object_velocity = kinematics.velocity[at(system_.contacts[i].link_b)].at(r.point);
-      account(Account::prescribed_motion) -= r.force.dot(object_velocity);
+      account(Account::prescribed_motion) += r.force.dot(object_velocity);  // the contact pushes the object with −force
     }
   }
 }
