@@ -456,7 +456,7 @@ ShapePair::~ShapePair() = default;
 
 ClosestPoints ShapePair::closest(const Isometry3d& X_WA, const Isometry3d& X_WB) const {
   if (!X_WA.matrix().allFinite() || !X_WB.matrix().allFinite()) {
-    // max() and clamp() would turn NaN into a plausible number further down.
+    // Not left to chance: max() and clamp() further down can turn NaN into a plausible number.
     ClosestPoints unknown;
     unknown.gap = std::numeric_limits<double>::quiet_NaN();
     return unknown;

@@ -577,6 +577,7 @@ TEST_CASE("closest points: a pose that is not finite gives a gap that is not a n
     for (const Named& b : zoo()) {
       const ShapePair pair(a.shape, b.shape);
       CHECK(std::isnan(pair.closest(at(std::nan(""), 0, 0), at(0, 0, 0)).gap));
+      CHECK(std::isnan(pair.closest(at(0, 0, std::numeric_limits<double>::infinity()), at(0, 0, 0)).gap));
       CHECK(std::isnan(pair.closest(at(0, 0, 0), at(0, std::numeric_limits<double>::infinity(), 0)).gap));
     }
   }
