@@ -198,8 +198,9 @@ struct RoundBar {
     return past_side >= past_end ? Depth{past_side, radial} : Depth{past_end, axial};
   }
 
-  // Parameter of the point of from + t along, t in [0, 1], nearest to the axis, if there the round side alone decides;
-  // the signed distance being convex, this local minimum is the minimum. Nothing for a segment along the axis.
+  // Parameter of the point of from + t along, t in [0, 1], nearest to the axis, if there the round side alone
+  // decides; the signed distance being convex, this local minimum is the minimum. Nothing for a segment along
+  // the axis.
   [[nodiscard]] std::optional<double> beside(const Vector3d& from, const Vector3d& along) const {
     const double across = along.head<2>().squaredNorm();
     if (across < 1e-12 * along.squaredNorm()) return std::nullopt;

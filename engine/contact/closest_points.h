@@ -26,11 +26,11 @@ struct ClosestPoints {
 /// Finds the closest points of one pair of shapes.
 ///
 /// Sphere and capsule against sphere, capsule, cylinder and box are solved to rounding error: by closed form,
-/// or (capsule against cylinder and box) by bisection on the closed-form derivative of the distance along the
-/// capsule's axis, which is monotone. Every other pair goes to Bullet's GJK/EPA in millimetres; so does a
-/// capsule whose axis has entered a cylinder or box past an edge. Flat shapes come out exact there, a
-/// cylinder mostly to 0.001 μm, at worst to some hundredths of a millimetre in one deep overlap in a thousand
-/// (docs/theory/contact.md has the measured errors).
+/// or (capsule against a box, or against a cylinder's end or rim) by bisection on the slope of the distance
+/// along the capsule's axis, which is known in closed form and monotone. Every other pair goes to Bullet's
+/// GJK/EPA in millimetres; so does a capsule whose axis has entered a cylinder or box past an edge. Flat
+/// shapes come out exact there, a cylinder mostly to 0.01 μm, at worst to some hundredths of a millimetre in
+/// one overlap in a thousand (docs/theory/contact.md has the measured errors).
 ///
 /// One point is given for each pair. When the nearest points fill a line or a face, the middle of a capsule's
 /// line is taken; for two flat faces it is any point of them.
