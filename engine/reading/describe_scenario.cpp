@@ -205,6 +205,8 @@ Kind<ScenarioFile> scenario_file() {
   Record<ScenarioFile> record("scenario_file", "What happens to a model over time.");
   add_heading(record, "scenario", true);
   record.need("model", &ScenarioFile::model, text(), "the model file, relative to the folder of this file")
+      .may("change", &ScenarioFile::change, list_of(text(), "a list of changes"), Absent{"none"},
+           "values of the model that differ in this scenario, each as 'key.path=value' in the manner of --set")
       .need("duration", &ScenarioFile::duration, quantity("s", positive()), "simulated time")
       .may("gravity", &ScenarioFile::gravity, vector3("m/s2"), Absent{"[0 m/s², -9.81 m/s², 0 m/s²]"}, "world axes")
       .may("ambient", &ScenarioFile::ambient, quantity("K", positive()), Default{"23 degC"}, "temperature of the surroundings")

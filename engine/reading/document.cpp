@@ -48,9 +48,11 @@ class Builder : public YAML::EventHandler {
     add(mark, Node::Kind::empty, "");
   }
 
-  void OnAlias(const YAML::Mark& mark, YAML::anchor_t) override {
-    throw complaint(place(mark), "an alias (*name) is not used in these files", "the value itself",
-                    "write the value out, or put it into a parts file under a name");
+  void OnAlias(const YAML::Mark& mark, YAML::anchor_t) override { throw alias(mark); }
+
+  [[nodiscard]] InvalidInput alias(const YAML::Mark& mark) const {
+    return complaint(place(mark), "an alias (*name) is not used in these files", "the value itself",
+                     "write the value out, or put it into a parts file under a name");
   }
 
   void OnScalar(const YAML::Mark& mark, const std::string& tag, YAML::anchor_t anchor,
@@ -143,6 +145,10 @@ class Builder : public YAML::EventHandler {
       node->key_line = parent.key_place.line;
       node->key_column = parent.key_place.column;
       parent.has_key = false;
+      if (kind == Node::Kind::empty) {  // the library marks what follows, on another line
+        raw->line = parent.key_place.line;
+        raw->column = parent.key_place.column;
+      }
     } else {
       node->key = std::to_string(parent.node->children.size());
     }
@@ -210,6 +216,7 @@ std::unique_ptr<Node> parse_document(const std::string& file, const std::string&
       throw complaint({file, 0, 0}, "the file holds nothing but comments", "a YAML map", "");
     return root;
   } catch (const YAML::Exception& error) {
+    if (error.msg == YAML::ErrorMsg::UNKNOWN_ANCHOR) throw builder.alias(error.mark);
     throw complaint(builder.place(error.mark), fmt::format("this is not readable YAML: {}", error.msg), "",
                     "check indentation, brackets, and the blank after ':'");
   }

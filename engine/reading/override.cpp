@@ -12,7 +12,7 @@ namespace {
 
 constexpr std::size_t kLongestPath = 20;
 
-Place place_of(const std::string& written) { return {"--set " + written, 0, 0}; }
+Place place_of(const Override& change) { return {change.origin + " " + change.written, 0, 0}; }
 
 std::string trimmed(const std::string& text) {
   const auto first = text.find_first_not_of(" \t");
@@ -29,7 +29,7 @@ Node* step_into_list(Node& list, const std::string& key, const Override& change)
   std::size_t index = 0;
   const auto [end, error] = std::from_chars(key.data(), key.data() + key.size(), index);
   if (error != std::errc{} || end != key.data() + key.size() || index >= list.children.size())
-    throw complaint(place_of(change.written), fmt::format("{} has no item '{}'", list.path(), key),
+    throw complaint(place_of(change), fmt::format("{} has no item '{}'", list.path(), key),
                     list.children.empty() ? "the list is empty"
                                           : fmt::format("a number from 0 to {}", list.children.size() - 1), "");
   return list.children[index].get();
@@ -49,11 +49,12 @@ Node* step_into_map(Node& map, const std::string& key, const std::shared_ptr<con
 
 }  // namespace
 
-Override parse_override(const std::string& written) {
+Override parse_override(const std::string& written, const std::string& origin) {
+  Override change{origin, written, {}, ""};
   const auto equals = written.find('=');
   if (equals == std::string::npos)
-    throw complaint(place_of(written), "there is no '='", "key.path=value, such as duration=2 s", "");
-  Override change{written, {}, trimmed(written.substr(equals + 1))};
+    throw complaint(place_of(change), "there is no '='", "key.path=value, such as duration=2 s", "");
+  change.value = trimmed(written.substr(equals + 1));
   const std::string path = trimmed(written.substr(0, equals));
   for (std::size_t begin = 0; begin <= path.size();) {
     const std::size_t end = std::min(path.find('.', begin), path.size());
@@ -62,18 +63,18 @@ Override parse_override(const std::string& written) {
   }
   for (const std::string& key : change.keys)
     if (key.empty())
-      throw complaint(place_of(written), "a key is empty", "key.path=value, such as duration=2 s", "");
-  if (change.keys.size() > kLongestPath) throw complaint(place_of(written), "the key path is too long", "", "");
-  if (change.value.empty()) throw complaint(place_of(written), "the value is empty", "key.path=value, such as duration=2 s", "");
+      throw complaint(place_of(change), "a key is empty", "key.path=value, such as duration=2 s", "");
+  if (change.keys.size() > kLongestPath) throw complaint(place_of(change), "the key path is too long", "", "");
+  if (change.value.empty()) throw complaint(place_of(change), "the value is empty", "key.path=value, such as duration=2 s", "");
   return change;
 }
 
 void apply_override(Node& root, const Override& change) {
-  const auto file = std::make_shared<const std::string>("--set " + change.written);
+  const auto file = std::make_shared<const std::string>(change.origin + " " + change.written);
   Node* node = &root;
   for (const std::string& key : change.keys) {
     if (node->kind == Node::Kind::text)
-      throw complaint(place_of(change.written), fmt::format("{} = {} has no key '{}' below it", node->path(), shown(*node), key),
+      throw complaint(place_of(change), fmt::format("{} = {} has no key '{}' below it", node->path(), shown(*node), key),
                       "", "the path goes one step too far");
     if (node->kind == Node::Kind::list) {
       node = step_into_list(*node, key, change);

@@ -9,13 +9,14 @@ namespace sinewright::reading {
 
 /// "key.path=value", taken apart.
 struct Override {
+  std::string origin;  ///< who asked for it, for messages: "--set" or a file
   std::string written;
   std::vector<std::string> keys;
   std::string value;
 };
 
 /// @throws InvalidInput if there is no '=', a key is empty or the value is.
-[[nodiscard]] Override parse_override(const std::string& written);
+[[nodiscard]] Override parse_override(const std::string& written, const std::string& origin = "--set");
 
 /// Replaces the value at the path, or adds the key; whether the key may be there is for the reader to say, which then
 /// finds it marked as added.

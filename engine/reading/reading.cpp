@@ -54,7 +54,7 @@ void apply_to_part(const Override& change, Node& model, const std::vector<std::u
     for (const std::string& name : known_names(*section)) known.push_back(name);
   }
   const std::string near = nearest(change.keys[1], known);
-  throw complaint({"--set " + change.written, 0, 0}, fmt::format("{} has no '{}'", change.keys[0], change.keys[1]),
+  throw complaint({change.origin + " " + change.written, 0, 0}, fmt::format("{} has no '{}'", change.keys[0], change.keys[1]),
                   known.empty() ? "" : "one of: " + listed(known),
                   near.empty() ? "" : fmt::format("the nearest known one is '{}'", near));
 }
@@ -89,13 +89,19 @@ auto open_named(const Node& node, Open open) {
 }  // namespace
 
 model::Model read_model(Source& source, const fs::path& path, const std::vector<std::string>& overrides) {
+  return read_model(source, path, {}, "", overrides);
+}
+
+model::Model read_model(Source& source, const fs::path& path, const std::vector<std::string>& changes,
+                        const std::string& origin, const std::vector<std::string>& overrides) {
   const std::unique_ptr<Node> root = open_file(source, path, "model");
   std::vector<Override> part_changes;
-  for (const std::string& written : overrides) {
-    Override change = parse_override(written);
+  const auto take = [&](Override change) {
     if (names_part(change)) part_changes.push_back(std::move(change));
     else apply_override(*root, change);
-  }
+  };
+  for (const std::string& written : changes) take(parse_override(written, origin));
+  for (const std::string& written : overrides) take(parse_override(written));
   std::vector<std::unique_ptr<Node>> part_roots;
   const std::vector<fs::path> used = used_files(*root, path.parent_path());
   for (std::size_t i = 0; i < used.size(); ++i)
@@ -123,7 +129,9 @@ model::Scenario read_scenario(Source& source, const fs::path& path, const std::v
   file.place = {*root->file, 1, 1};
   const fs::path model_path = (path.parent_path() / file.model).lexically_normal();
   model::Model model =
-      open_named(*root->find("model"), [&] { return read_model(source, model_path, model_overrides); });
+      open_named(*root->find("model"), [&] {
+        return read_model(source, model_path, file.change, *root->file + ": change", model_overrides);
+      });
   return resolve_scenario(file, std::move(model));
 }
 

@@ -22,6 +22,10 @@ namespace sinewright::reading {
 [[nodiscard]] model::Model read_model(Source& source, const std::filesystem::path& path,
                                       const std::vector<std::string>& overrides = {});
 
+/// The same with the changes that a scenario asks for, applied before the overrides. @param origin  names the scenario.
+[[nodiscard]] model::Model read_model(Source& source, const std::filesystem::path& path, const std::vector<std::string>& changes,
+                                      const std::string& origin, const std::vector<std::string>& overrides);
+
 /// Reads a scenario file and its model. Overrides that begin with "model." go to the model's files.
 /// @throws InvalidInput as read_model.
 [[nodiscard]] model::Scenario read_scenario(Source& source, const std::filesystem::path& path,

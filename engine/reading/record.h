@@ -129,12 +129,12 @@ class Record {
       const Node* first = nullptr;
       for (const FieldShown& other : shown_->fields)
         if (other.group == field.group) choices.push_back(other.key);
-      for (const std::string& choice : choices) {
-        const Node* found = node.find(choice);
-        if (found != nullptr && first != nullptr)
-          throw complaint(found->key_place(), found->path() + " is not allowed beside " + first->key,
+      for (const auto& child : node.children) {
+        if (std::find(choices.begin(), choices.end(), child->key) == choices.end()) continue;
+        if (first != nullptr)
+          throw complaint(child->key_place(), child->path() + " is not allowed beside " + first->key,
                           "exactly one of: " + listed(choices), "");
-        if (found != nullptr) first = found;
+        first = child.get();
       }
       if (first == nullptr) throw missing_choice(node, choices);
     }

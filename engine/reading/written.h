@@ -146,6 +146,7 @@ struct WrittenRequirement {
 
 struct ScenarioFile : Heading {
   std::string model;
+  std::vector<std::string> change;
   double duration = 0;
   Vector3d gravity = Vector3d(0, -9.81, 0);
   double ambient = 296.15;

@@ -1,0 +1,222 @@
+// Broken files, each made from a good one by one change. The place where the message must point is marked with "@@" in
+// the new text; the mark is taken out before the file is read.
+
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "good_files.h"
+#include "reading/reading.h"
+
+using namespace sinewright;
+using Catch::Matchers::Contains;
+using Catch::Matchers::StartsWith;
+
+namespace {
+
+struct Break {
+  const char* file;
+  const char* old_text;
+  const char* new_text;
+  const char* what;    // the first line after the place begins with this
+  const char* phrase;  // stands somewhere in the message
+};
+
+const std::string kMark = "@@";
+
+struct Broken {
+  good_files::Texts texts;
+  std::string place;
+};
+
+Broken broken(const Break& change) {
+  Broken made{good_files::all(), ""};
+  for (auto& [name, text] : made.texts) {
+    if (name != change.file) continue;
+    const std::string old_text = change.old_text;
+    const std::size_t at = text.find(old_text);
+    REQUIRE(at != std::string::npos);
+    REQUIRE(text.find(old_text, at + 1) == std::string::npos);
+    text.replace(at, old_text.size(), change.new_text);
+    const std::size_t mark = text.find(kMark);
+    if (mark == std::string::npos) {
+      made.place = name + ": ";
+      continue;
+    }
+    text.erase(mark, kMark.size());
+    const auto line = 1 + std::count(text.begin(), text.begin() + static_cast<std::ptrdiff_t>(mark), '\n');
+    const std::size_t before = mark == 0 ? std::string::npos : text.rfind('\n', mark - 1);
+    const std::size_t begin = before == std::string::npos ? 0 : before + 1;
+    // Columns count characters: bytes that continue a UTF-8 character are none.
+    const auto column = 1 + std::count_if(text.begin() + static_cast<std::ptrdiff_t>(begin),
+                                          text.begin() + static_cast<std::ptrdiff_t>(mark),
+                                          [](char c) { return (static_cast<unsigned char>(c) & 0xc0) != 0x80; });
+    made.place = fmt::format("{}:{}:{}: ", name, line, column);
+  }
+  return made;
+}
+
+std::string message_of(const good_files::Texts& texts, const std::vector<std::string>& overrides = {}) {
+  reading::Source source(texts);
+  try {
+    (void)reading::read_scenario(source, "scenario.yaml", overrides);
+  } catch (const InvalidInput& error) {
+    return error.what();
+  }
+  return "";
+}
+
+// clang-format off
+const Break kBreaks[] = {
+  // keys
+  {"scenario.yaml", "duration: 2 s", "@@duratoin: 2 s", "duratoin is not a known key", "nearest known key is 'duration'"},
+  {"scenario.yaml", "duration: 2 s", "duration: 2 s\n@@duration: 3 s", "duration stands twice", "each key once"},
+  {"scenario.yaml", "sinewright: scenario\nname: scenario of the reading tests\nmodel: model.yaml\nduration: 2 s\n", "@@sinewright: scenario\nname: x\nmodel: model.yaml\n", "duration is missing", "a time, such as"},
+  {"scenario.yaml", "duration: 2 s", "@@duration: ", "duration = (nothing) is not allowed", "after the ':'"},
+  {"model.yaml", "radius: 2 mm}", "@@radus: 2 mm}", "cords.flexor.path.1.radus is not a known key", "nearest known key is 'radius'"},
+  {"model.yaml", "hinge:\n      name: MCP", "@@hnige:\n      name: MCP", "bodies.phalanx.hnige is not a known key", "nearest known key is 'hinge'"},
+  {"model.yaml", "knuckle: {fixed: {at: [1 mm, 2 mm, 3 mm]}}", "knuckle: @@{}", "bodies.knuckle: a key is missing", "exactly one of: hinge, fixed"},
+  {"model.yaml", "knuckle: {fixed: {at: [1 mm, 2 mm, 3 mm]}}", "knuckle: {fixed: {}, @@hinge: {}}", "bodies.knuckle.hinge is not allowed beside fixed", "exactly one of: hinge, fixed"},
+  {"model.yaml", "knuckle: {fixed: {at: [1 mm, 2 mm, 3 mm]}}", "knuckle: {fixed: {}, ? @@[a] : 1}", "a list or map stands where a key belongs", "plain key"},
+  {"model.yaml", "battery: {voltage", "@@big battery: {voltage", "supplies.big battery: the name is not allowed", "a letter, then letters"},
+  {"model.yaml", "battery: {voltage", "@@9volt: {voltage", "supplies.9volt: the name is not allowed", "a letter, then letters"},
+  {"model.yaml", "battery: {voltage", "@@a.b: {voltage", "supplies.a.b: the name is not allowed", "a letter, then letters"},
+  {"parts.yaml", "sinewright: parts", "sinewright: @@scenario", "sinewright = scenario is not allowed", "this is a scenario file where a parts file is wanted"},
+  {"parts.yaml", "sinewright: parts", "sinewright: @@part", "sinewright = part is not allowed", "needed: sinewright: parts"},
+  {"scenario.yaml", "sinewright: scenario\n", "@@", "sinewright is missing", "sinewright: scenario"},
+  // quantities
+  {"scenario.yaml", "duration: 2 s", "duration: @@2", "duration = 2 is not allowed", "the unit is missing"},
+  {"scenario.yaml", "duration: 2 s", "duration: @@2 m", "duration = 2 m is not allowed", "measures something else: a length"},
+  {"scenario.yaml", "duration: 2 s", "duration: @@-2 s", "duration = -2 s is not allowed", "> 0"},
+  {"scenario.yaml", "duration: 2 s", "duration: @@0 s", "duration = 0 s is not allowed", "> 0"},
+  {"scenario.yaml", "duration: 2 s", "duration: @@.inf s", "duration = .inf s is not allowed", "begins with a number"},
+  {"scenario.yaml", "duration: 2 s", "duration: @@1e999 s", "duration = 1e999 s is not allowed", "too large"},
+  {"scenario.yaml", "duration: 2 s", "duration: @@2 seconds", "duration = 2 seconds is not allowed", "'seconds' is not a known unit"},
+  {"scenario.yaml", "duration: 2 s", "duration: @@1,5 s", "duration = 1,5 s is not allowed", "point as decimal sign"},
+  {"scenario.yaml", "duration: 2 s", "duration: @@[2 s]", "duration = (a list of 1) is not allowed", "a time"},
+  {"scenario.yaml", "ambient: 25 degC", "ambient: @@25 degF", "ambient = 25 degF is not allowed", "nearest known one is 'deg"},
+  {"scenario.yaml", "ambient: 25 degC", "ambient: @@-300 degC", "ambient = -300 degC is not allowed", "> 0"},
+  {"scenario.yaml", "gravity: [0 m/s², -9.81 m/s², 0 m/s²]", "gravity: [0 m/s², @@-9.81, 0 m/s²]", "gravity.1 = -9.81 is not allowed", "the unit is missing"},
+  {"scenario.yaml", "gravity: [0 m/s², -9.81 m/s², 0 m/s²]", "gravity: @@[0 m/s², 1 m/s²]", "gravity = (a list of 2) is not allowed", "a list of 3"},
+  {"model.yaml", "viscous: 1e-6 N·m·s/rad", "viscous: @@1e-6 N·m·s", "bodies.phalanx.hinge.viscous = 1e-6 N·m·s is not allowed", "a rotary viscous coefficient"},
+  {"model.yaml", "stiffness: 20 N·m/rad", "stiffness: @@20 N·m", "bodies.phalanx.hinge.stops.stiffness = 20 N·m is not allowed", "measures something else: a torque"},
+  {"model.yaml", "friction: 12 %", "friction: @@-0.2", "cords.flexor.channel.friction = -0.2 is not allowed", ">= 0"},
+  {"model.yaml", "friction: 12 %", "friction: @@nan", "cords.flexor.channel.friction = nan is not allowed", "infinite and undefined"},
+  {"model.yaml", "lump_bends: true", "lump_bends: @@yes", "cords.return.lump_bends = yes is not allowed", "true, false"},
+  {"scenario.yaml", "tolerance: 1e-4", "tolerance: @@1x", "solver.tolerance = 1x is not allowed", "'x' is not a known unit"},
+  {"scenario.yaml", "tolerance: 1e-4", "tolerance: @@0.5", "solver.tolerance = 0.5 is not allowed", "up to 0.1"},
+  // conditions within a map
+  {"model.yaml", "friction: {static: 0.2, kinetic: 0.16}", "friction: {static: @@0.1, kinetic: 0.16}", "bodies.phalanx.hinge.pin.friction.static = 0.1 is not allowed", "static >= kinetic"},
+  {"model.yaml", "outer_diameter: 5 mm", "outer_diameter: @@2 mm", "bodies.phalanx.hinge.washers.outer_diameter = 2 mm is not allowed", "outer_diameter > inner_diameter"},
+  {"model.yaml", "inner_diameter: 2.2 mm", "inner_diameter: @@1.8 mm", "bodies.phalanx.hinge.washers.inner_diameter = 1.8 mm is not allowed", "diameter of the pin"},
+  {"model.yaml", "law: uniform_pressure", "law: @@even", "bodies.phalanx.hinge.washers.law = even is not allowed", "one of: uniform_wear, uniform_pressure"},
+  {"model.yaml", "range: [-5 deg, 90 deg]", "range: [90 deg, @@-5 deg]", "bodies.phalanx.hinge.stops.range.1 = -5 deg is not allowed", "above the lower one"},
+  {"model.yaml", "pin_axis: [0, 0, 2]", "pin_axis: @@[0, 0, 0]", "bodies.phalanx.hinge.pin_axis = (a list of 3) is not allowed", "not all zero"},
+  {"model.yaml", "mass: 5 g", "mass: @@0 g", "bodies.tip.mass.mass = 0 g is not allowed", "> 0"},
+  {"model.yaml", "inertia: [1 g·cm², 2 g·cm², 2 g·cm²]", "inertia: @@[1 g·cm², 2 g·cm², 4 g·cm²]", "bodies.tip.mass.inertia = (a list of 3) is not allowed", "sum of the other two"},
+  {"model.yaml", "inertia: [1 g·cm², 2 g·cm², 2 g·cm²]", "inertia: @@[1 g·cm², 2 g·cm², 2 g·cm², 5 g·cm², 0 g·cm², 0 g·cm²]", "bodies.tip.mass.inertia = (a list of 6) is not allowed", "principal moments > 0"},
+  {"model.yaml", "inertia: [1 g·cm², 2 g·cm², 2 g·cm²]", "inertia: @@[1 g·cm², 2 g·cm², 2 g·cm², 0 g·cm²]", "bodies.tip.mass.inertia = (a list of 4) is not allowed", "3"},
+  {"model.yaml", "    mass: {mass: 5 g", "    solids: @@[]\n    mass: {mass: 5 g", "bodies.tip.solids = (a list of 0) is not allowed", "a list of solids"},
+  {"model.yaml", "  tip:\n    hinge:\n      name: PIP\n      parent: phalanx\n      at: [40 mm, 0 mm, 0 mm]\n    mass: {mass: 5 g, center: [10 mm, 0 mm, 0 mm], inertia: [1 g·cm², 2 g·cm², 2 g·cm²]}\n", "  @@tip:\n    hinge:\n      name: PIP\n      parent: phalanx\n      at: [40 mm, 0 mm, 0 mm]\n", "bodies.tip.mass is missing", "'mass', or 'solids', or both"},
+  {"model.yaml", "to: [40 mm, 0 mm, 0 mm], radius: 7 mm}, material", "to: @@[0 mm, 0 mm, 0 mm], radius: 7 mm}, material", "bodies.phalanx.solids.0.capsule.to = (a list of 3) is not allowed", "a sphere"},
+  {"model.yaml", "points: [[0 mm, 0 mm, 0 mm], [1 mm, 0 mm, 0 mm], [0 mm, 1 mm, 0 mm], [0 mm, 0 mm, 1 mm]]", "points: @@[[0 mm, 0 mm, 0 mm], [1 mm, 0 mm, 0 mm], [0 mm, 1 mm, 0 mm], [3 mm, 2 mm, 0 mm]]", "bodies.phalanx.solids.1.hull.points = (a list of 4) is not allowed", "in one plane"},
+  {"model.yaml", "material: nylon}", "material: nylon, @@density: 1 g/cm³}", "bodies.phalanx.solids.0.density is not allowed beside material", "exactly one of"},
+  {"model.yaml", "slack: 0.5 mm", "pretension: 1 N\n    slack: @@0.5 mm", "cords.flexor.slack = 0.5 mm is not allowed", "not both"},
+  {"model.yaml", "    channel:\n      friction: 12 %\n      static_ratio: 1.1\n      load_exponent: 0.8\n      reference_line_load: 2 N/mm\n", "    @@channel:\n      friction: 12 %\n      load_exponent: 0.8\n", "cords.flexor.channel.reference_line_load is missing", "because load_exponent is not 1"},
+  {"model.yaml", "highest: 0.4", "highest: @@0.05", "cords.flexor.channel.highest = 0.05 is not allowed", "highest >= friction"},
+  {"model.yaml", "static_ratio: 1.1", "static_ratio: @@0.9", "cords.flexor.channel.static_ratio = 0.9 is not allowed", ">= 1"},
+  {"model.yaml", "side: [0, 1, 0]", "side: @@[0, 0, 1]", "cords.return.path.1.side = (a list of 3) is not allowed", "away from the axis"},
+  {"parts.yaml", "forward_efficiency: 0.6", "forward_efficiency: @@60", "gearheads.train.forward_efficiency = 60 is not allowed", "above 0, up to 1"},
+  {"parts.yaml", "backward_efficiency: 0.5", "backward_efficiency: @@-0.5", "gearheads.train.backward_efficiency = -0.5 is not allowed", "from 0 to 1"},
+  {"parts.yaml", "  train:\n    ratio: 100\n    forward_efficiency: 0.6\n    backward_efficiency: 0.5\n    backlash: 2 deg\n    torsional_stiffness: 5 N·m/rad\n", "  @@train:\n    ratio: 100\n    forward_efficiency: 0.6\n    backward_efficiency: 0.5\n    backlash: 2 deg\n", "gearheads.train.torsional_stiffness is missing", "because backlash is given"},
+  {"parts.yaml", "static_drag: 0.08 mN·m", "static_drag: @@0.01 mN·m", "motors.micro.static_drag = 0.01 mN·m is not allowed", "static_drag >= kinetic_drag"},
+  {"parts.yaml", "nylon: {density: 0.93 g/cm³, modulus: 1700 MPa, poisson: 0.4, source: invented}", "@@nylon: {density: 0.93 g/cm³, modulus: 1700 MPa, poisson: 0.4}", "materials.nylon.source is missing", "where the numbers come from"},
+  {"parts.yaml", "poisson: 0.49", "poisson: @@0.5", "surfaces.pad.poisson = 0.5 is not allowed", "below 0.5"},
+  {"parts.yaml", "[1, 0 N]", "@@[1, 1 N]", "lines.measured.table.0 = (a list of 2) is not allowed", "first row"},
+  {"parts.yaml", "[2, 5 N]", "[@@1.2, 5 N]", "lines.measured.table.2.0 = 1.2 is not allowed", "rising"},
+  {"parts.yaml", "[2, 5 N]", "[2, @@1 N]", "lines.measured.table.2.1 = 1 N is not allowed", "rising"},
+  {"parts.yaml", "exponent: 2}", "exponent: @@-2}", "lines.gum.rubber.terms.0.exponent = -2 is not allowed", "modulus × exponent > 0"},
+  {"parts.yaml", "braid: {diameter: 0.5 mm, axial_stiffness: 4 kN, ", "braid: @@{diameter: 0.5 mm, ", "lines.braid: a key is missing", "exactly one of: axial_stiffness, rubber, table"},
+  // names of other parts
+  {"model.yaml", "line: braid", "line: @@brade", "cords.flexor.line = brade is not allowed: there is no such line", "nearest known line is 'braid'"},
+  {"model.yaml", "in: tip}", "in: @@top}", "cords.flexor.path.3.in = top is not allowed: there is no such body", "nearest known body is 'tip'"},
+  {"model.yaml", "parent: phalanx", "parent: @@phalnx", "bodies.tip.hinge.parent = phalnx is not allowed", "nearest known body is 'phalanx'"},
+  {"model.yaml", "parent: phalanx", "parent: @@tip", "bodies.tip.hinge.parent = tip is not allowed", "go round in a circle"},
+  {"model.yaml", "name: PIP", "name: @@MCP", "bodies.tip.hinge.name = MCP is not allowed", "a joint name of its own"},
+  {"model.yaml", "radius: 7 mm}, surface: pad}\n      block", "radius: 7 mm}, surface: @@pads}\n      block", "bodies.tip.shapes.ball.surface = pads is not allowed", "nearest known surface is 'pad'"},
+  {"model.yaml", "motor: micro,", "motor: @@mikro,", "drives.flexor.motor = mikro is not allowed", "nearest known motor is 'micro'"},
+  {"model.yaml", "gearhead: train,", "gearhead: @@tain,", "drives.flexor.gearhead = tain is not allowed", "nearest known gearhead is 'train'"},
+  {"model.yaml", "supply: battery", "supply: @@batery", "drives.flexor.supply = batery is not allowed", "nearest known supply is 'battery'"},
+  {"model.yaml", "body: knuckle", "body: @@palm", "drives.flexor.body = palm is not allowed", "the name of a body: knuckle, phalanx, tip"},
+  {"model.yaml", "pulley: flexor, at", "pulley: @@flexr, at", "cords.flexor.path.0.pulley = flexr is not allowed", "nearest known drive is 'flexor'"},
+  {"model.yaml", "material: nylon", "material: @@nylo", "bodies.phalanx.solids.0.material = nylo is not allowed", "nearest known material is 'nylon'"},
+    {"model.yaml", "use: [parts.yaml]", "use: [parts.yaml, @@./parts.yaml]", "use.1 = ./parts.yaml is not allowed", "each parts file once"},
+  {"model.yaml", "supplies:", "materials:\n  @@nylon: {density: 1 g/cm³, modulus: 1 GPa, poisson: 0.4, source: invented}\nsupplies:", "materials.nylon is a material that exists already", "parts.yaml:4"},
+  {"parts.yaml", "between: [pad, shell]", "between: [pad, @@shel]", "friction_pairs.pad_on_shell.between.1 = shel is not allowed", "nearest known surface is 'shell'"},
+  {"parts.yaml", "lines:", "  @@again: {between: [shell, pad], friction: 0.5, source: invented}\nlines:", "friction_pairs.again gives the friction between shell and pad a second time", "pad_on_shell"},
+  // cord paths
+  {"model.yaml", "      - {pulley: flexor, at: [-30 mm, -6 mm, 0 mm]}\n      - {bend", "      - @@{bend", "cords.flexor.path.0 = (a map) is not allowed", "a pulley or an anchor at the start"},
+  {"model.yaml", "- {anchor: [10 mm, -3 mm, 0 mm], in: tip}", "- @@{bend: [10 mm, -3 mm, 0 mm], in: tip}", "cords.flexor.path.3 = (a map) is not allowed", "an anchor at the end"},
+  {"model.yaml", "- {bend: [-8 mm, -8 mm, 0 mm], in: knuckle, radius: 2 mm}", "- @@{anchor: [-8 mm, -8 mm, 0 mm], in: knuckle}", "cords.flexor.path.1 = (a map) is not allowed", "only at an end"},
+  {"model.yaml", "- {bend: [-8 mm, -8 mm, 0 mm], in: knuckle, radius: 2 mm}", "- @@{pulley: flexor, at: [0 mm, 0 mm, 0 mm]}", "cords.flexor.path.1 = (a map) is not allowed", "only at the start"},
+  {"model.yaml", "- {bend: [-8 mm, -8 mm, 0 mm], in: knuckle, radius: 2 mm}", "- {bend: [-8 mm, -8 mm, 0 mm], @@guide: [0 mm, 0 mm, 0 mm], in: knuckle}", "cords.flexor.path.1.guide is not allowed", "exactly one of: pulley, bend, guide, anchor"},
+  {"model.yaml", "- {bend: [-8 mm, -8 mm, 0 mm], in: knuckle, radius: 2 mm}", "- @@{bned: [-8 mm, -8 mm, 0 mm], in: knuckle, radius: 2 mm}", "cords.flexor.path.1: a key is missing", "is 'bned' meant to be 'bend'?"},
+  {"model.yaml", "- {bend: [-8 mm, -8 mm, 0 mm], in: knuckle, radius: 2 mm}", "- @@{bend: [-30 mm, -6 mm, 0 mm], in: knuckle, radius: 2 mm}", "cords.flexor.path.1 = (a map) is not allowed", "the two points coincide"},
+  {"model.yaml", "      - {anchor: [20 mm, 4 mm, 0 mm], in: phalanx}", "      - @@{guide: [5 mm, 0 mm, 0 mm], in: phalanx, radius: 5 mm, side: [0, 1, 0]}\n      - {anchor: [20 mm, 4 mm, 0 mm], in: phalanx}", "cords.return.path.2 = (a map) is not allowed", "between two guides"},
+  {"model.yaml", "- {anchor: [-20 mm, 4 mm, 0 mm], in: knuckle}", "- {pulley: @@flexor, at: [-20 mm, 4 mm, 0 mm]}", "cords.return.path.0.pulley = flexor is not allowed", "the cord 'flexor' is wound on it already"},
+  {"model.yaml", "    path:\n      - {anchor: [-20 mm, 4 mm, 0 mm], in: knuckle}\n      - {guide: [0 mm, 0 mm, 0 mm], in: knuckle, axis: [0, 0, 1], radius: 5 mm, side: [0, 1, 0]}\n      - {anchor: [20 mm, 4 mm, 0 mm], in: phalanx}\n", "    path:\n      @@- {anchor: [-20 mm, 4 mm, 0 mm], in: knuckle}\n", "cords.return.path = (a list of 1) is not allowed", "2 or more points"},
+  // scenarios
+    {"scenario.yaml", "start: {MCP: 5 deg}", "start: {@@MPC: 5 deg}", "start.MPC: there is no such joint", "nearest known joint is 'MCP'"},
+  {"scenario.yaml", "start: {MCP: 5 deg}", "start: {MCP: @@100 deg}", "start.MCP = 100 deg is not allowed", "within the end stops, -5 deg to 90 deg"},
+  {"scenario.yaml", "- {at: 0.1 s, drive: flexor, voltage: 6 V}", "- {at: @@3 s, drive: flexor, voltage: 6 V}", "timeline.1.at = 3 s is not allowed", "from 0 s to the duration, 2 s"},
+  {"scenario.yaml", "- {at: 0.1 s, drive: flexor, voltage: 6 V}", "- {at: @@-1 s, drive: flexor, voltage: 6 V}", "timeline.1.at = -1 s is not allowed", ">= 0"},
+  {"scenario.yaml", "- {at: 0.1 s, drive: flexor, voltage: 6 V}", "- {at: 0.1 s, drive: @@extensor, voltage: 6 V}", "timeline.1.drive = extensor is not allowed: there is no such drive", "the name of a drive: flexor"},
+  {"scenario.yaml", "- {at: 0.1 s, drive: flexor, voltage: 6 V}", "- {at: 0.1 s, drive: flexor, voltage: 6 V, @@off: open}", "timeline.1.off is not allowed beside the other keys here", "exactly one of"},
+  {"scenario.yaml", "- {at: 0.1 s, drive: flexor, voltage: 6 V}", "- {at: 0.1 s, drive: flexor, voltage: 6 V, @@gain: 1 V/rad}", "timeline.1.gain is not a known key", "one of: at, drive, voltage"},
+  {"scenario.yaml", "off: shorted", "off: @@short", "timeline.0.off = short is not allowed", "one of: open, shorted"},
+  {"scenario.yaml", "current_limit: none", "current_limit: @@0 A", "timeline.2.current_limit = 0 A is not allowed", "> 0"},
+  {"scenario.yaml", "hold: fixed", "hold: @@tied", "objects.cylinder.hold = tied is not allowed", "one of: fixed, free"},
+  {"scenario.yaml", "hold: fixed", "hold: @@[fixed]", "objects.cylinder.hold = (a list of 1) is not allowed", "fixed, free, or a map"},
+  {"scenario.yaml", "  cylinder:\n    at", "  cylinder:\n    @@wrong: 1\n    at", "objects.cylinder.wrong is not a known key", "one of: sphere"},
+  {"scenario.yaml", "  wedge:\n    box: {size: [10 mm, 10 mm, 10 mm]}\n    surface: shell\n    hold: {path: [{at: 0 s, by: [0 mm, 0 mm, 0 mm]}, {at: 1 s, by: [0 mm, 5 mm, 0 mm]}]}", "  @@wedge:\n    box: {size: [10 mm, 10 mm, 10 mm]}\n    surface: shell\n    hold: free", "objects.wedge.mass is missing", "a free or spring-held object"},
+  {"scenario.yaml", "{at: 1 s, by", "{at: @@0 s, by", "objects.wedge.hold.path.1.at = 0 s is not allowed", "after the one before"},
+  {"scenario.yaml", "  wedge:", "  @@tip:", "objects.tip: the name is not allowed", "that no body of the model has"},
+  {"scenario.yaml", "    cylinder: {axis: [0, 0, 1], radius: 20 mm, length: 80 mm}\n    surface: shell", "    cylinder: {radius: 20 mm, length: 80 mm}\n    surface: @@pad", "objects.cylinder.surface = pad is not allowed: its friction against pad is not given", "friction_pairs between pad and pad"},
+  {"scenario.yaml", "on: tip", "on: @@tap", "loads.push.on = tap is not allowed: there is no such body or object", "nearest known body or object is 'tip'"},
+  {"scenario.yaml", "[1 s, 20 N]]", "[@@0 s, 20 N]]", "loads.push.force.1.0 = 0 s is not allowed", "after the one before"},
+  {"scenario.yaml", "hang: {on: phalanx, weight: 200 g}", "hang: {on: phalanx, weight: 200 g, direction: @@[0, 1, 0]}", "loads.hang.direction = (a list of 3) is not allowed", "along gravity"},
+  {"scenario.yaml", "pull: {on: ball, direction: [1, 0, 0], force: 5 N}", "@@pull: {on: ball, force: 5 N}", "loads.pull.direction is missing", "because 'force' is given"},
+  {"scenario.yaml", "min_step: 1e-10 s", "min_step: @@1 s", "solver.min_step = 1 s is not allowed", "min_step < max_step"},
+  {"scenario.yaml", "at_most: 50 N", "at_most: @@1 N", "require.0.at_most = 1 N is not allowed", "at_most >= at_least"},
+  {"scenario.yaml", "at_most: 50 N", "at_most: @@50 mm", "require.0.at_most = 50 mm is not allowed", "dimension of at_least"},
+  {"scenario.yaml", "at_least: 5 N, at_most: 50 N", "at_most: @@5 kkg", "require.0.at_most = 5 kkg is not allowed", "not a known unit"},
+  // YAML itself
+  {"scenario.yaml", "name: scenario of the reading tests", "name: @@\"scenario of the reading tests", "this quote is not closed on its line", "a closing \""},
+  {"scenario.yaml", "name: scenario of the reading tests", "name: @@'scenario\nabout: it''s", "this quote is not closed on its line", "a closing '"},
+  {"scenario.yaml", "name: scenario of the reading tests", "name: @@&n test", "an anchor (&name) is not used in these files", "parts file"},
+  {"scenario.yaml", "name: scenario of the reading tests", "name: @@*n", "an alias (*name) is not used in these files", "parts file"},
+  {"scenario.yaml", "name: scenario of the reading tests", "name: @@!!str test", "the tag", "is not used"},
+  {"scenario.yaml", "name: scenario of the reading tests", "name: test\n@@<<: {about: x}", "<< is not allowed", "merging"},
+  {"scenario.yaml", "record: {interval: 2 ms}\nrequire", "record: {interval: 2 ms\nrequire@@", "this is not readable YAML", "brackets"},
+  {"scenario.yaml", "duration: 2 s", "duration: 2 s\n---\n@@more: 1", "text after the end of the first document", "one document a file"},
+  {"scenario.yaml", "duration: 2 s", "duration: 2 s\n@@\tmodel: x", "this is not readable YAML", "check indentation"},
+  {"scenario.yaml", "duration: 2 s", "duration:\n @@- 2 s\n - 3 s", "duration = (a list of 2) is not allowed", "a time"},
+  {"scenario.yaml", "duration: 2 s", "duration: [[[[[[[[[[[[[[[[[[[[[[[[[[[[[@@[1]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]", "", "nested deeper than 30 levels"},
+};
+// clang-format on
+
+}  // namespace
+
+TEST_CASE("bad files: each is refused at its line and column, with key and reason", "[errors]") {
+  REQUIRE(message_of(good_files::all()).empty());
+  for (const Break& change : kBreaks) {
+    CAPTURE(change.file, change.old_text, change.new_text);
+    const Broken made = broken(change);
+    const std::string message = message_of(made.texts);
+    CHECK_THAT(message, StartsWith(made.place + change.what) && Contains(change.phrase));
+    CHECK_THAT(message, !Contains("\n\n"));
+  }
+  CHECK(std::size(kBreaks) >= 60);
+}
