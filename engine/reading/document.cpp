@@ -181,7 +181,7 @@ class Builder : public YAML::EventHandler {
 
   void open(const YAML::Mark& mark, Node::Kind kind) {
     if (expects_key())
-      throw complaint(place(mark), "a list or map stands where a key belongs", "a plain key", "");
+      throw complaint(place(mark), "a list or map stands where a key belongs", "a plain key", "is a bracket not closed?");
     if (open_.size() >= kDeepest)
       throw complaint(place(mark), fmt::format("nested deeper than {} levels", kDeepest), "", "");
     Open entry;

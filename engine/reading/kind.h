@@ -215,13 +215,16 @@ Kind<T> by_key(std::vector<std::pair<std::string, Kind<T>>> kinds) {
     const std::string needed = "a map with one of the keys: " + listed(keys);
     require_map(node, needed);
     const Kind<T>* chosen = nullptr;
-    for (const auto& [key, candidate] : kinds) {
-      const Node* found = node.find(key);
-      if (found == nullptr) continue;
-      if (chosen != nullptr)
-        throw complaint(found->key_place(), found->path() + " is not allowed beside the other keys here",
-                        "exactly one of: " + listed(keys), "");
-      chosen = &candidate;
+    std::string first;
+    for (const auto& child : node.children) {
+      for (const auto& [key, candidate] : kinds) {
+        if (child->key != key) continue;
+        if (chosen != nullptr)
+          throw complaint(child->key_place(), child->path() + " is not allowed beside " + first,
+                          "exactly one of: " + listed(keys), "");
+        chosen = &candidate;
+        first = key;
+      }
     }
     if (chosen == nullptr) throw missing_choice(node, keys);
     return chosen->read(node);

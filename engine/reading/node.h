@@ -21,7 +21,7 @@ struct Node {
   std::shared_ptr<const std::string> file;       ///< name of the file
   int line = 0, column = 0;                      ///< of the value, from 1
   int key_line = 0, key_column = 0;              ///< of the key, 0 if it has none
-  bool added = false;                            ///< a key that an override put here; it stands in no file
+  bool added = false;                            ///< an override put it here on the way to a key below; it stands in no file
 
   [[nodiscard]] Place place() const { return {*file, line, column}; }
 

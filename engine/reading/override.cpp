@@ -85,6 +85,7 @@ void apply_override(Node& root, const Override& change) {
   }
   std::unique_ptr<Node> value = parse_document(*file, change.value);
   forget_lines(*value);
+  node->added = false;  // a whole new entry, for instance start.PIP=5 deg, may be meant
   node->kind = value->kind;
   node->text = std::move(value->text);
   node->children = std::move(value->children);

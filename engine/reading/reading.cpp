@@ -108,10 +108,12 @@ model::Model read_model(Source& source, const fs::path& path, const std::vector<
     part_roots.push_back(open_named(*root->find("use")->children[i], [&] { return open_file(source, used[i], "parts"); }));
   for (const Override& change : part_changes) apply_to_part(change, *root, part_roots);
 
-  const Kind<PartsFile> parts_kind = parts_file();
+  // Made once: the descriptions never change, and making them costs as much as reading a file.
+  static const Kind<PartsFile> parts_kind = parts_file();
+  static const Kind<ModelFile> model_kind = model_file();
   std::vector<PartsFile> parts;
   for (const auto& part_root : part_roots) parts.push_back(parts_kind.read(*part_root));
-  return resolve_model(model_file().read(*root), parts);
+  return resolve_model(model_kind.read(*root), parts);
 }
 
 model::Scenario read_scenario(Source& source, const fs::path& path, const std::vector<std::string>& overrides) {
@@ -125,7 +127,8 @@ model::Scenario read_scenario(Source& source, const fs::path& path, const std::v
     else
       apply_override(*root, parse_override(written));
   }
-  ScenarioFile file = scenario_file().read(*root);
+  static const Kind<ScenarioFile> scenario_kind = scenario_file();
+  ScenarioFile file = scenario_kind.read(*root);
   file.place = {*root->file, 1, 1};
   const fs::path model_path = (path.parent_path() / file.model).lexically_normal();
   model::Model model =

@@ -173,7 +173,7 @@ const Break kBreaks[] = {
   {"scenario.yaml", "- {at: 0.1 s, drive: flexor, voltage: 6 V}", "- {at: @@3 s, drive: flexor, voltage: 6 V}", "timeline.1.at = 3 s is not allowed", "from 0 s to the duration, 2 s"},
   {"scenario.yaml", "- {at: 0.1 s, drive: flexor, voltage: 6 V}", "- {at: @@-1 s, drive: flexor, voltage: 6 V}", "timeline.1.at = -1 s is not allowed", ">= 0"},
   {"scenario.yaml", "- {at: 0.1 s, drive: flexor, voltage: 6 V}", "- {at: 0.1 s, drive: @@extensor, voltage: 6 V}", "timeline.1.drive = extensor is not allowed: there is no such drive", "the name of a drive: flexor"},
-  {"scenario.yaml", "- {at: 0.1 s, drive: flexor, voltage: 6 V}", "- {at: 0.1 s, drive: flexor, voltage: 6 V, @@off: open}", "timeline.1.off is not allowed beside the other keys here", "exactly one of"},
+  {"scenario.yaml", "- {at: 0.1 s, drive: flexor, voltage: 6 V}", "- {at: 0.1 s, drive: flexor, voltage: 6 V, @@off: open}", "timeline.1.off is not allowed beside voltage", "exactly one of"},
   {"scenario.yaml", "- {at: 0.1 s, drive: flexor, voltage: 6 V}", "- {at: 0.1 s, drive: flexor, voltage: 6 V, @@gain: 1 V/rad}", "timeline.1.gain is not a known key", "one of: at, drive, voltage"},
   {"scenario.yaml", "off: shorted", "off: @@short", "timeline.0.off = short is not allowed", "one of: open, shorted"},
   {"scenario.yaml", "current_limit: none", "current_limit: @@0 A", "timeline.2.current_limit = 0 A is not allowed", "> 0"},

@@ -1,0 +1,210 @@
+#include <catch2/catch.hpp>
+
+#include <numbers>
+
+#include "good_files.h"
+#include "reading/reading.h"
+
+using namespace sinewright;
+using Catch::Matchers::WithinRel;
+using Eigen::Vector3d;
+
+namespace {
+
+constexpr double kPi = std::numbers::pi;
+
+model::Scenario good() {
+  reading::Source source(good_files::all());
+  return reading::read_scenario(source, "scenario.yaml");
+}
+
+void check_near(const Vector3d& found, const Vector3d& wanted) {
+  CAPTURE(found.transpose(), wanted.transpose());
+  CHECK((found - wanted).norm() <= 1e-12 * (1 + wanted.norm()));
+}
+
+}  // namespace
+
+TEST_CASE("values: parts come in SI, with their sources") {
+  const model::Model model = good().model;
+  REQUIRE(model.materials.size() == 1);
+  CHECK_THAT(model.materials[0].density, WithinRel(930.0, 1e-12));
+  CHECK(model.materials[0].modulus == 1.7e9);
+  CHECK(model.materials[0].source == "invented");
+  REQUIRE(model.surfaces.size() == 2);
+  CHECK(model.surfaces[1].damping == 0.1);
+  REQUIRE(model.pairs.size() == 1);
+  CHECK(model.surfaces[static_cast<std::size_t>(model.pairs[0].a)].name == "pad");
+  CHECK(model.surfaces[static_cast<std::size_t>(model.pairs[0].b)].name == "shell");
+  CHECK(model.pairs[0].friction == 0.8);
+  REQUIRE(model.lines.size() == 3);
+  CHECK(std::get<model::LinearLaw>(model.lines[0].law).axial_stiffness == 4000);
+  CHECK_THAT(model.lines[0].damping_time, WithinRel(2e-4, 1e-12));
+  const auto& rubber = std::get<model::RubberLaw>(model.lines[1].law);
+  CHECK_THAT(rubber.area, WithinRel(kPi * 1e-6, 1e-12));  // from the diameter of 2 mm
+  REQUIRE(rubber.terms.size() == 2);
+  CHECK(rubber.terms[1] == std::pair<double, double>(-1e4, -2));
+  CHECK(rubber.max_stretch == 3);
+  const auto& table = std::get<model::TableLaw>(model.lines[2].law);
+  CHECK(table.stretch == std::vector<double>{1, 1.5, 2});
+  CHECK(table.tension == std::vector<double>{0, 2, 5});
+}
+
+TEST_CASE("values: bodies come with parents first, joints and solids resolved") {
+  const model::Model model = good().model;
+  REQUIRE(model.bodies.size() == 3);
+  CHECK(model.bodies[0].name == "knuckle");
+  CHECK(model.bodies[1].name == "phalanx");
+  CHECK(model.bodies[2].name == "tip");
+  REQUIRE(model.bodies[0].fixed);
+  check_near(model.bodies[0].fixed->at, Vector3d(1e-3, 2e-3, 3e-3));
+  const model::Hinge& mcp = *model.bodies[1].hinge;
+  CHECK(mcp.name == "MCP");
+  CHECK(mcp.parent == 0);
+  CHECK(model.bodies[2].hinge->parent == 1);
+  check_near(mcp.pin_axis, Vector3d::UnitZ());
+  check_near(mcp.seat * Vector3d::UnitX(), Vector3d(std::cos(kPi / 18), std::sin(kPi / 18), 0));
+  CHECK(mcp.pin->friction.static_coefficient == 0.2);
+  CHECK(mcp.pin->friction.kinetic_coefficient == 0.16);
+  CHECK_THAT(mcp.pin->bearing_span, WithinRel(7e-3, 1e-12));
+  CHECK_THAT(mcp.pin->radial_clearance, WithinRel(5e-5, 1e-12));
+  CHECK(mcp.washers->law == model::WasherLaw::uniform_pressure);
+  CHECK(mcp.washers->preload == 1);
+  CHECK(mcp.washers->axial_clearance == 0);
+  CHECK_THAT(mcp.stops->lower, WithinRel(-kPi / 36, 1e-12));
+  CHECK_THAT(mcp.stops->upper, WithinRel(kPi / 2, 1e-12));
+  CHECK(mcp.stops->damping == 0.01);
+  CHECK_THAT(mcp.spring_stiffness, WithinRel(2e-3 * 180 / kPi, 1e-12));
+  CHECK_THAT(mcp.spring_rest, WithinRel(-kPi / 18, 1e-12));
+  const model::Hinge& pip = *model.bodies[2].hinge;
+  CHECK_FALSE(pip.pin);
+  CHECK_FALSE(pip.stops);
+  CHECK(pip.spring_stiffness == 0);
+  CHECK_THAT(model.bodies[2].mass->mass, WithinRel(5e-3, 1e-12));
+  CHECK_THAT(model.bodies[2].mass->inertia(1, 1), WithinRel(2e-7, 1e-12));
+  REQUIRE(model.bodies[1].solids.size() == 2);
+  CHECK_THAT(model.bodies[1].solids[0].density, WithinRel(930.0, 1e-12));
+  CHECK_THAT(model.bodies[1].solids[1].density, WithinRel(1000.0, 1e-12));
+  CHECK(std::get<model::Hull>(model.bodies[1].solids[1].shape).points.size() == 4);
+  const auto& box = std::get<model::Box>(model.bodies[2].shapes[1].shape);
+  check_near(box.rotation * Vector3d::UnitX(), Vector3d::UnitY());
+}
+
+TEST_CASE("values: inertia of six numbers is xx yy zz xy yz zx") {
+  good_files::Texts texts = good_files::all();
+  const std::string old_text = "inertia: [1 g·cm², 2 g·cm², 2 g·cm²]";
+  std::string& text = texts[1].second;
+  text.replace(text.find(old_text), old_text.size(),
+               "inertia: [10 kg·m², 11 kg·m², 12 kg·m², 1 kg·m², 2 kg·m², 3 kg·m²]");
+  reading::Source source(texts);
+  const auto inertia = reading::read_model(source, "model.yaml").bodies[2].mass->inertia;
+  CHECK(inertia(0, 1) == 1);
+  CHECK(inertia(1, 2) == 2);
+  CHECK(inertia(2, 0) == 3);
+  CHECK(inertia == inertia.transpose());
+}
+
+TEST_CASE("values: drives and cords are resolved") {
+  const model::Model model = good().model;
+  REQUIRE(model.drives.size() == 1);
+  const model::Drive& drive = model.drives[0];
+  CHECK(drive.body == 0);
+  CHECK(drive.supply == 0);
+  CHECK(drive.current_limit == 0.6);
+  CHECK(drive.motor.name == "micro");
+  CHECK_THAT(drive.motor.rotor_inertia, WithinRel(2e-8, 1e-12));
+  CHECK_THAT(drive.motor.reference_temperature, WithinRel(293.15, 1e-12));
+  CHECK_THAT(drive.motor.resistance_slope, WithinRel(0.00393, 1e-12));
+  CHECK_THAT(drive.motor.highest_winding_temperature, WithinRel(383.15, 1e-12));
+  CHECK(drive.gearhead.torsional_stiffness == 5);
+  CHECK(drive.pulley.turns_per_layer == 0);
+  REQUIRE(model.cords.size() == 2);
+  const model::Cord& flexor = model.cords[0];
+  CHECK(flexor.line == 0);
+  CHECK_THAT(flexor.channel.kinetic, WithinRel(0.12, 1e-12));
+  CHECK(flexor.channel.reference_line_load == 2000);
+  CHECK_THAT(flexor.channel.groove_angle, WithinRel(kPi / 3, 1e-12));
+  CHECK_THAT(flexor.slack, WithinRel(5e-4, 1e-12));
+  REQUIRE(flexor.path.size() == 4);
+  CHECK(std::get<model::PulleyEnd>(flexor.path[0]).drive == 0);
+  CHECK(std::get<model::Bend>(flexor.path[1]).body == 0);
+  CHECK(std::get<model::Bend>(flexor.path[1]).friction_factor == 1);
+  CHECK(std::get<model::Bend>(flexor.path[2]).friction_factor == 1.5);
+  CHECK(std::get<model::Bend>(flexor.path[2]).radius == 0);
+  CHECK(std::get<model::Anchor>(flexor.path[3]).body == 2);
+  CHECK(model.cords[1].lump_bends);
+  CHECK(model.cords[1].pretension == 2);
+  const auto& guide = std::get<model::Guide>(model.cords[1].path[1]);
+  CHECK_THAT(guide.radius, WithinRel(5e-3, 1e-12));
+  check_near(guide.side, Vector3d::UnitY());
+}
+
+TEST_CASE("values: scenarios come with a sorted timeline, objects and loads") {
+  const model::Scenario scenario = good();
+  CHECK(scenario.duration == 2);
+  CHECK_THAT(scenario.ambient, WithinRel(298.15, 1e-12));
+  REQUIRE(scenario.start_angles.size() == 1);
+  CHECK(scenario.start_angles[0].first == 1);
+  CHECK_THAT(scenario.start_angles[0].second, WithinRel(kPi / 36, 1e-12));
+  REQUIRE(scenario.objects.size() == 3);
+  check_near(scenario.objects[0].rotation * Vector3d::UnitZ(), -Vector3d::UnitY());
+  CHECK(std::holds_alternative<model::HeldFixed>(scenario.objects[0].hold));
+  CHECK(std::get<model::HeldBySpring>(scenario.objects[1].hold).damping_time == 0.01);
+  const auto& path = std::get<model::HeldOnPath>(scenario.objects[2].hold);
+  CHECK(path.time == std::vector<double>{0, 1});
+  check_near(path.displacement[1], Vector3d(0, 5e-3, 0));
+  REQUIRE(scenario.timeline.size() == 4);
+  CHECK(scenario.timeline[0].time == 0.1);
+  CHECK(std::get<model::CommandVoltage>(scenario.timeline[0].command).voltage == 6);
+  CHECK(std::get<model::CommandCurrentLimit>(scenario.timeline[1].command).current == 0);  // none; written order kept
+  CHECK_THAT(std::get<model::CommandAngle>(scenario.timeline[2].command).angle, WithinRel(300 * kPi / 180, 1e-12));
+  CHECK(std::get<model::CommandOff>(scenario.timeline[3].command).leads == model::Leads::shorted);
+  REQUIRE(scenario.loads.size() == 3);
+  CHECK(scenario.loads[0].body_index == 2);
+  CHECK(scenario.loads[0].object_index == -1);
+  CHECK(scenario.loads[0].follows_body);
+  CHECK(scenario.loads[0].force.value == std::vector<double>{0, 20});
+  check_near(scenario.loads[0].direction, Vector3d::UnitY());
+  check_near(scenario.loads[1].direction, -Vector3d::UnitY());
+  CHECK_THAT(scenario.loads[1].force.value[0], WithinRel(0.2 * 9.81, 1e-12));
+  CHECK(scenario.loads[2].object_index == 1);
+  CHECK(scenario.solver.tolerance == 1e-4);
+  CHECK_THAT(scenario.record_interval, WithinRel(2e-3, 1e-12));
+  REQUIRE(scenario.requirements.size() == 1);
+  CHECK(scenario.requirements[0].at_least == 5.0);
+  CHECK(scenario.requirements[0].at_most == 50.0);
+  CHECK(scenario.requirements[0].unit == "N");
+  CHECK(scenario.requirements[0].place.line == 34 + 2);
+}
+
+TEST_CASE("values: what a file leaves out is the default of the model types") {
+  good_files::Texts texts = good_files::all();
+  texts[2].second = "sinewright: scenario\nname: t\nmodel: model.yaml\nduration: 1 s\n";
+  reading::Source source(texts);
+  const model::Scenario read = reading::read_scenario(source, "scenario.yaml");
+  const model::Scenario plain;
+  CHECK(read.gravity == plain.gravity);
+  CHECK_THAT(read.ambient, WithinRel(plain.ambient, 1e-12));
+  CHECK(read.solver.tolerance == plain.solver.tolerance);
+  CHECK_THAT(read.solver.max_step, WithinRel(plain.solver.max_step, 1e-12));
+  CHECK(read.solver.min_step == plain.solver.min_step);
+  CHECK(read.record_interval == plain.record_interval);
+  CHECK(read.timeline.empty());
+}
+
+TEST_CASE("values: a scenario reads the same from the texts that a source handed out") {
+  const std::string path = std::string(SINEWRIGHT_SOURCE_DIR) + "/tests/reading/good/scenario.yaml";
+  reading::Source disk;
+  const model::Scenario first = reading::read_scenario(disk, path);
+  good_files::Texts texts;
+  for (const reading::Source::File& file : disk.handed_out()) texts.emplace_back(file.path, file.text);
+  REQUIRE(texts.size() == 3);
+  CHECK(texts[0].second == good_files::text("scenario.yaml"));
+  CHECK(texts[1].second == good_files::text("model.yaml"));
+  CHECK(texts[2].second == good_files::text("parts.yaml"));
+  reading::Source recorded(texts);
+  const model::Scenario second = reading::read_scenario(recorded, texts[0].first);
+  CHECK(second.model.bodies.size() == first.model.bodies.size());
+  CHECK(second.timeline.size() == first.timeline.size());
+  CHECK(recorded.handed_out().size() == 3);
+}
