@@ -73,7 +73,7 @@ constexpr std::array kDimensions = {
     DimensionRow{"m/s", "a speed, such as \"20 mm/s\""},
     DimensionRow{"m/s2", "an acceleration, such as \"-9.81 m/s²\""},
     DimensionRow{"N", "a force, such as \"5 N\""},
-    DimensionRow{"N/m", "a stiffness, such as \"12 N/m\""},
+    DimensionRow{"N/m", "a force per length (stiffness, line load), such as \"12 N/m\""},
     DimensionRow{"N.m", "a torque, such as \"20 N·mm\""},
     DimensionRow{"N.m/rad", "a torsional stiffness, such as \"20 N·m/rad\""},
     DimensionRow{"N.m.s/rad", "a rotary viscous coefficient, such as \"1e-6 N·m·s/rad\""},

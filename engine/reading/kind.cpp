@@ -55,9 +55,10 @@ Kind<double> quantity(const std::string& unit, Bounds bounds) {
     kind.shown.schema["anyOf"] = {
         number, {{"type", "string"}, {"pattern", fmt::format("^\\s*{}\\s*(%|percent)?\\s*$", kNumberPattern)}}};
   } else {
-    // A JSON Schema cannot tell dimensions: it asks for a number, a sign if allowed, and some unit.
+    // A JSON Schema cannot tell dimensions: it asks for a number, a sign if allowed (in degC it always is), and some unit.
+    const bool no_sign = bounds.low >= 0 && unit != "K";
     kind.shown.schema = {{"type", "string"},
-                         {"pattern", fmt::format("^\\s*{}{}\\s*[^\\s0-9+.,-].*$", bounds.low >= 0 ? "(?!-)" : "",
+                         {"pattern", fmt::format("^\\s*{}{}\\s*(1/)?[^\\s0-9+.,-].*$", no_sign ? "(?!-)" : "",
                                                  kNumberPattern)},
                          {"description", kind.shown.words}};
   }
@@ -156,6 +157,10 @@ Kind<Matrix3d> inertia() {
     return matrix;
   };
   return kind;
+}
+
+std::string plural(const std::string& what) {
+  return what.ends_with('y') ? what.substr(0, what.size() - 1) + "ies" : what + "s";
 }
 
 void require_list(const Node& node, const std::string& needed, std::size_t at_least, std::size_t at_most) {

@@ -110,6 +110,9 @@ Kind<T> word(std::vector<std::pair<std::string, T>> choices) {
   return kind;
 }
 
+/// "body" to "bodies", "cord" to "cords".
+[[nodiscard]] std::string plural(const std::string& what);
+
 void require_list(const Node& node, const std::string& needed, std::size_t at_least, std::size_t at_most);
 void require_map(const Node& node, const std::string& needed);
 /// Letters, digits, '_' and '-', beginning with a letter: a name is part of key paths and of data set names.
@@ -158,11 +161,11 @@ Kind<std::pair<A, B>> pair_of(Kind<A> a, Kind<B> b, const std::string& words) {
 template <class T>
 Kind<Named<T>> named(Kind<T> value, const std::string& what) {
   Kind<Named<T>> kind;
-  kind.shown = {"a map from names to " + what + "s",
+  kind.shown = {"a map from names to " + plural(what),
                 {{"type", "object"}, {"propertyNames", name_schema()}, {"additionalProperties", value.shown.schema}},
                 value.shown.records};
   kind.read = [value, what](const Node& node) {
-    require_map(node, "a map from names to " + what + "s");
+    require_map(node, "a map from names to " + plural(what));
     Named<T> entries;
     std::vector<std::string> known;
     for (const auto& child : node.children) {

@@ -71,7 +71,12 @@ std::string linked(const Shown& shown) {
 }
 
 std::string need(const RecordShown& record, const FieldShown& field) {
-  if (!field.group.empty()) return fmt::format("exactly one of {} keys", groups_of(record)[field.group].size());
+  if (!field.group.empty()) {
+    std::string keys;
+    const auto groups = groups_of(record);
+    for (const std::string& key : groups.at(field.group)) keys += fmt::format("{}`{}`", keys.empty() ? "" : ", ", key);
+    return "exactly one of " + keys;
+  }
   if (field.required) return "required";
   return cell(field.absent);
 }
@@ -109,7 +114,10 @@ std::string yaml_reference() {
       "tip, y to the back of the hand, z along the pin.\n\n"
       "Any value can be replaced on the command line: `--set duration=3 s`, `--set timeline.0.voltage=5 V` (list items "
       "by number from 0), `--set \"model.drives.flexor.current_limit=0.5 A\"` (from a scenario into its model), "
-      "`--set \"model.lines.braid.diameter=0.6 mm\"` (a part, wherever it is defined).\n\n";
+      "`--set \"model.lines.braid.diameter=0.6 mm\"` (a part, wherever it is defined).\n\n"
+      "For editors there are JSON Schemas beside this page: [model](schema/model.schema.json), "
+      "[parts](schema/parts.schema.json), [scenario](schema/scenario.schema.json). They know keys, names and the form of "
+      "quantities; dimensions, conditions between keys and names of other parts are checked when a file is read.\n\n";
   std::set<std::string> seen;
   const std::pair<const char*, const char*> kinds[] = {
       {"model", "Model files"}, {"parts", "Parts files"}, {"scenario", "Scenario files"}};

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <filesystem>
+#include <fstream>
+#include <string>
 
 #include "reading/reading.h"
 
@@ -10,10 +12,15 @@ namespace fs = std::filesystem;
 
 namespace {
 
-std::vector<fs::path> yaml_files(const std::string& folder) {
+// The YAML files of one kind in a folder.
+std::vector<fs::path> yaml_files(const std::string& folder, const std::string& kind) {
   std::vector<fs::path> files;
-  for (const auto& entry : fs::directory_iterator(fs::path(SINEWRIGHT_SOURCE_DIR) / folder))
-    if (entry.path().extension() == ".yaml") files.push_back(entry.path());
+  for (const auto& entry : fs::directory_iterator(fs::path(SINEWRIGHT_SOURCE_DIR) / folder)) {
+    if (entry.path().extension() != ".yaml") continue;
+    std::ifstream in(entry.path());
+    for (std::string line; std::getline(in, line);)
+      if (line == "sinewright: " + kind) files.push_back(entry.path());
+  }
   std::sort(files.begin(), files.end());
   return files;
 }
@@ -21,7 +28,7 @@ std::vector<fs::path> yaml_files(const std::string& folder) {
 }  // namespace
 
 TEST_CASE("shipped: every model reads and is whole", "[shipped]") {
-  const std::vector<fs::path> files = yaml_files("models");
+  const std::vector<fs::path> files = yaml_files("models", "model");
   REQUIRE_FALSE(files.empty());
   for (const fs::path& file : files) {
     CAPTURE(file);
@@ -37,7 +44,7 @@ TEST_CASE("shipped: every model reads and is whole", "[shipped]") {
 }
 
 TEST_CASE("shipped: every scenario reads", "[shipped]") {
-  const std::vector<fs::path> files = yaml_files("scenarios");
+  const std::vector<fs::path> files = yaml_files("scenarios", "scenario");
   REQUIRE_FALSE(files.empty());
   for (const fs::path& file : files) {
     CAPTURE(file);
