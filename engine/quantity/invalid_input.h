@@ -12,8 +12,8 @@ struct Place {
   int column = 0;
 };
 
-/// The user's input cannot be used. The message is complete and fit to print: place, key, what was found, what is
-/// needed, what to try. The command line ends with exit code 2.
+/// The user's input cannot be used. The message is complete and fit to print: place, key, what was found,
+/// what is needed, what to try. The command line ends with exit code 2.
 class InvalidInput : public std::runtime_error {
  public:
   using std::runtime_error::runtime_error;

@@ -5,7 +5,9 @@
 namespace sinewright {
 namespace {
 
-char lower(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
+char lower(char c) {
+  return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+}
 
 }  // namespace
 
@@ -17,7 +19,8 @@ int edit_distance(std::string_view a, std::string_view b) {
     for (std::size_t j = 1; j <= b.size(); ++j) {
       const int change = lower(a[i - 1]) == lower(b[j - 1]) ? 0 : 1;
       row[j] = std::min({previous[j] + 1, row[j - 1] + 1, previous[j - 1] + change});
-      const bool swapped = i > 1 && j > 1 && lower(a[i - 1]) == lower(b[j - 2]) && lower(a[i - 2]) == lower(b[j - 1]);
+      const bool swapped =
+          i > 1 && j > 1 && lower(a[i - 1]) == lower(b[j - 2]) && lower(a[i - 2]) == lower(b[j - 1]);
       if (swapped) row[j] = std::min(row[j], before[j - 2] + 1);
     }
     std::swap(before, previous);

@@ -1,7 +1,5 @@
 #include "quantity/quantity.h"
 
-#include <udunits2.h>
-
 #include <algorithm>
 #include <array>
 #include <charconv>
@@ -12,6 +10,7 @@
 #include <optional>
 
 #include <fmt/format.h>
+#include <udunits2.h>
 
 #include "quantity/nearest.h"
 
@@ -23,11 +22,12 @@ struct UnitRow {
   const char* definition;  // in units of earlier rows, with a leading factor; empty: a base unit
 };
 
-// The complete list: a name that is not here is refused. Prefixes are spelled out instead of registered with the
-// library, which would bind them to everything ("kkg", "mmin", "cdegC"). The radian is a base unit, so that a torsional
-// stiffness is no torque. Each row uses rows above it only.
+// The complete list: a name that is not here is refused. Prefixes are spelled out instead of registered with
+// the library, which would bind them to everything ("kkg", "mmin", "cdegC"). The radian is a base unit, so
+// that a torsional stiffness is no torque. Each row uses rows above it only.
 constexpr std::array kUnits = {
-    UnitRow{"m", ""}, UnitRow{"kg", ""}, UnitRow{"s", ""}, UnitRow{"A", ""}, UnitRow{"K", ""}, UnitRow{"rad", ""},
+    UnitRow{"m", ""}, UnitRow{"kg", ""}, UnitRow{"s", ""}, UnitRow{"A", ""}, UnitRow{"K", ""},
+    UnitRow{"rad", ""},
     // length
     UnitRow{"km", "1000 m"}, UnitRow{"cm", "0.01 m"}, UnitRow{"mm", "0.001 m"}, UnitRow{"um", "1e-6 m"},
     UnitRow{"nm", "1e-9 m"},
@@ -37,19 +37,17 @@ constexpr std::array kUnits = {
     UnitRow{"ms", "0.001 s"}, UnitRow{"us", "1e-6 s"}, UnitRow{"min", "60 s"}, UnitRow{"h", "3600 s"},
     UnitRow{"Hz", "1 s-1"}, UnitRow{"kHz", "1000 s-1"},
     // angle and turning rate
-    UnitRow{"mrad", "0.001 rad"}, UnitRow{"deg", "0.017453292519943295 rad"}, UnitRow{"rev", "6.283185307179586 rad"},
-    UnitRow{"rpm", "0.10471975511965977 rad/s"},
+    UnitRow{"mrad", "0.001 rad"}, UnitRow{"deg", "0.017453292519943295 rad"},
+    UnitRow{"rev", "6.283185307179586 rad"}, UnitRow{"rpm", "0.10471975511965977 rad/s"},
     // force, pressure, energy, power
     UnitRow{"N", "1 kg.m.s-2"}, UnitRow{"kN", "1000 N"}, UnitRow{"mN", "0.001 N"}, UnitRow{"uN", "1e-6 N"},
     UnitRow{"Pa", "1 N.m-2"}, UnitRow{"kPa", "1000 Pa"}, UnitRow{"MPa", "1e6 Pa"}, UnitRow{"GPa", "1e9 Pa"},
-    UnitRow{"bar", "1e5 Pa"},
-    UnitRow{"J", "1 N.m"}, UnitRow{"kJ", "1000 J"}, UnitRow{"mJ", "0.001 J"}, UnitRow{"uJ", "1e-6 J"},
-    UnitRow{"W", "1 J/s"}, UnitRow{"kW", "1000 W"}, UnitRow{"mW", "0.001 W"},
+    UnitRow{"bar", "1e5 Pa"}, UnitRow{"J", "1 N.m"}, UnitRow{"kJ", "1000 J"}, UnitRow{"mJ", "0.001 J"},
+    UnitRow{"uJ", "1e-6 J"}, UnitRow{"W", "1 J/s"}, UnitRow{"kW", "1000 W"}, UnitRow{"mW", "0.001 W"},
     // electricity
-    UnitRow{"mA", "0.001 A"}, UnitRow{"uA", "1e-6 A"},
-    UnitRow{"V", "1 W/A"}, UnitRow{"kV", "1000 V"}, UnitRow{"mV", "0.001 V"},
-    UnitRow{"Ohm", "1 V/A"}, UnitRow{"kOhm", "1000 Ohm"}, UnitRow{"mOhm", "0.001 Ohm"},
-    UnitRow{"H", "1 V.s/A"}, UnitRow{"mH", "0.001 H"}, UnitRow{"uH", "1e-6 H"},
+    UnitRow{"mA", "0.001 A"}, UnitRow{"uA", "1e-6 A"}, UnitRow{"V", "1 W/A"}, UnitRow{"kV", "1000 V"},
+    UnitRow{"mV", "0.001 V"}, UnitRow{"Ohm", "1 V/A"}, UnitRow{"kOhm", "1000 Ohm"},
+    UnitRow{"mOhm", "0.001 Ohm"}, UnitRow{"H", "1 V.s/A"}, UnitRow{"mH", "0.001 H"}, UnitRow{"uH", "1e-6 H"},
     // temperature on the Celsius scale; differences are in K
     UnitRow{"degC", "K @ 273.15"},
     // a share of one
@@ -96,8 +94,12 @@ struct UnitFree {
 };
 using UnitPtr = std::unique_ptr<ut_unit, UnitFree>;
 
-bool is_letter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
-bool is_digit(char c) { return c >= '0' && c <= '9'; }
+bool is_letter(char c) {
+  return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
+}
+bool is_digit(char c) {
+  return c >= '0' && c <= '9';
+}
 
 void replace_all(std::string& text, std::string_view from, std::string_view to) {
   for (std::size_t at = text.find(from); at != std::string::npos; at = text.find(from, at + to.size()))
@@ -125,12 +127,13 @@ std::string to_ascii(std::string_view unit) {
   return text;
 }
 
-// The first name in a unit text that is not known, or what else is wrong; empty when the text may go to the library.
-// Refuses what the library would misread: numbers inside ("25 degC" as 25 K), '@', 'since', fractions as powers.
+// The first name in a unit text that is not known, or what else is wrong; empty when the text may go to the
+// library. Refuses what the library would misread: numbers inside ("25 degC" as 25 K), '@', 'since',
+// fractions as powers.
 struct UnitSyntax {
-  std::string unknown;  // a name that is not in the list
-  std::string wrong;    // another fault
-  bool several = false; // more than one name or a power
+  std::string unknown;   // a name that is not in the list
+  std::string wrong;     // another fault
+  bool several = false;  // more than one name or a power
   bool celsius = false;
 };
 
@@ -144,7 +147,8 @@ UnitSyntax check_syntax(const std::string& text) {
       std::size_t end = i;
       while (end < text.size() && is_letter(text[end])) ++end;
       const std::string name = text.substr(i, end - i);
-      const bool known = std::any_of(kUnits.begin(), kUnits.end(), [&](const UnitRow& row) { return name == row.name; });
+      const bool known =
+          std::any_of(kUnits.begin(), kUnits.end(), [&](const UnitRow& row) { return name == row.name; });
       if (!known) {
         found.unknown = name;
         return found;
@@ -197,8 +201,8 @@ UnitSyntax check_syntax(const std::string& text) {
   return found;
 }
 
-// The unit library with our own list. It is not thread-safe, so every call holds the mutex; built on first use and kept
-// for the life of the process, because building costs as much as hundreds of conversions.
+// The unit library with our own list. It is not thread-safe, so every call holds the mutex; built on first
+// use and kept for the life of the process, because building costs as much as hundreds of conversions.
 class UnitLibrary {
  public:
   static UnitLibrary& get() {
@@ -348,10 +352,12 @@ std::string read_unit(std::string_view written, std::string_view text, const std
     std::vector<std::string> names;
     for (const UnitRow& row : kUnits) names.emplace_back(row.name);
     const std::string near = nearest(syntax.unknown, names, 2);
-    throw fail(fmt::format("'{}' is not a known unit{}", syntax.unknown,
-                           near.empty() ? std::string() : fmt::format("; the nearest known one is '{}'", near)));
+    throw fail(
+        fmt::format("'{}' is not a known unit{}", syntax.unknown,
+                    near.empty() ? std::string() : fmt::format("; the nearest known one is '{}'", near)));
   }
-  if (!syntax.wrong.empty()) throw fail(fmt::format("the unit '{}' cannot be read: {}", written, syntax.wrong));
+  if (!syntax.wrong.empty())
+    throw fail(fmt::format("the unit '{}' cannot be read: {}", written, syntax.wrong));
   if (syntax.celsius && syntax.several)
     throw fail("degC is a point on a scale and cannot be part of another unit: write K for a difference");
   return ascii;
@@ -360,7 +366,8 @@ std::string read_unit(std::string_view written, std::string_view text, const std
 }  // namespace
 
 QuantityProblem::QuantityProblem(const std::string& text, std::string needed_text, std::string hint_text)
-    : InvalidInput(fmt::format("\"{}\" is not allowed\n  needed: {}\n  hint:   {}", text, needed_text, hint_text)),
+    : InvalidInput(
+          fmt::format("\"{}\" is not allowed\n  needed: {}\n  hint:   {}", text, needed_text, hint_text)),
       needed(std::move(needed_text)),
       hint(std::move(hint_text)) {}
 
@@ -374,9 +381,10 @@ Quantity parse_quantity(std::string_view text, std::string_view expected) {
   const std::optional<double> si = UnitLibrary::get().convert(split.number, unit, wanted);
   if (!si) {
     const bool readable = UnitLibrary::get().to_coherent(1, unit).has_value();
-    throw QuantityProblem(std::string(text), needed,
-                          readable ? fmt::format("'{}' measures something else: {}", split.unit, describe_dimension(unit))
-                                   : fmt::format("the unit '{}' cannot be read", split.unit));
+    throw QuantityProblem(
+        std::string(text), needed,
+        readable ? fmt::format("'{}' measures something else: {}", split.unit, describe_dimension(unit))
+                 : fmt::format("the unit '{}' cannot be read", split.unit));
   }
   return {*si, std::string(split.unit)};
 }
@@ -386,7 +394,8 @@ Quantity parse_any_quantity(std::string_view text) {
   const Split split = split_number(text, needed);
   const std::string unit = read_unit(split.unit, text, needed);
   const std::optional<double> si = UnitLibrary::get().to_coherent(split.number, unit);
-  if (!si) throw QuantityProblem(std::string(text), needed, fmt::format("the unit '{}' cannot be read", split.unit));
+  if (!si)
+    throw QuantityProblem(std::string(text), needed, fmt::format("the unit '{}' cannot be read", split.unit));
   return {*si, std::string(split.unit)};
 }
 

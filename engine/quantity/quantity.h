@@ -25,20 +25,24 @@ class QuantityProblem : public InvalidInput {
 
 /// Reads text such as "0.5 mm", "30 deg", "5 N·mm/deg", "25 degC" or "0.12" and converts it to SI.
 ///
-/// The number comes first (point as decimal sign, optional exponent), then the unit. In a unit, a middle dot, `*`, a
-/// point or a blank multiply, `/` divides from left to right (N/m·s is (N/m)·s), powers are written m², m^2 or m2.
+/// The number comes first (point as decimal sign, optional exponent), then the unit. In a unit, a middle dot,
+/// `*`, a point or a blank multiply, `/` divides from left to right (N/m·s is (N/m)·s), powers are written
+/// m², m^2 or m2.
 ///
 /// @param text      what the user wrote.
-/// @param expected  a unit with the wanted dimension, for instance "m"; "1" for a plain number, which may also be
+/// @param expected  a unit with the wanted dimension, for instance "m"; "1" for a plain number, which may
+/// also be
 ///                  given in percent.
-/// @throws QuantityProblem, with a message without a place (the reader adds it), if the number or unit cannot be read,
+/// @throws QuantityProblem, with a message without a place (the reader adds it), if the number or unit cannot
+/// be read,
 ///         is infinite or not a number, the unit is missing, or its dimension is not that of `expected`.
 [[nodiscard]] Quantity parse_quantity(std::string_view text, std::string_view expected);
 
 /// As parse_quantity, with whatever dimension the text has; a bare number is a plain number.
 [[nodiscard]] Quantity parse_any_quantity(std::string_view text);
 
-/// Converts an SI value (radian a unit of its own) to `unit`, for tables and plots: from_si(0.5236, "deg") is 30.
+/// Converts an SI value (radian a unit of its own) to `unit`, for tables and plots: from_si(0.5236, "deg")
+/// is 30.
 /// @throws QuantityProblem if the unit cannot be read.
 [[nodiscard]] double from_si(double si, std::string_view unit);
 

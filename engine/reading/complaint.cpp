@@ -40,15 +40,20 @@ std::string listed(const std::vector<std::string>& names) {
 
 std::string shown(const Node& node) {
   switch (node.kind) {
-    case Node::Kind::empty: return "(nothing)";
-    case Node::Kind::list: return fmt::format("(a list of {})", node.children.size());
-    case Node::Kind::map: return "(a map)";
-    case Node::Kind::text: break;
+    case Node::Kind::empty:
+      return "(nothing)";
+    case Node::Kind::list:
+      return fmt::format("(a list of {})", node.children.size());
+    case Node::Kind::map:
+      return "(a map)";
+    case Node::Kind::text:
+      break;
   }
   return clean(node.text, 60);
 }
 
-InvalidInput complaint(const Place& place, std::string_view what, std::string_view needed, std::string_view hint) {
+InvalidInput complaint(const Place& place, std::string_view what, std::string_view needed,
+                       std::string_view hint) {
   std::string text = place.file;
   if (place.line > 0) text += fmt::format(":{}:{}", place.line, place.column);
   text += fmt::format(": {}", what);
@@ -59,17 +64,20 @@ InvalidInput complaint(const Place& place, std::string_view what, std::string_vi
 
 InvalidInput not_allowed(const Node& node, std::string_view needed, std::string_view hint) {
   const std::string path = node.path();
-  if (path.empty()) return complaint(node.place(), fmt::format("{} is not allowed here", shown(node)), needed, hint);
+  if (path.empty())
+    return complaint(node.place(), fmt::format("{} is not allowed here", shown(node)), needed, hint);
   return complaint(node.place(), fmt::format("{} = {} is not allowed", path, shown(node)), needed, hint);
 }
 
 InvalidInput missing(const Node& map, std::string_view key, std::string_view needed, std::string_view hint) {
   const std::string path = map.path();
-  return complaint(map.key_place(), fmt::format("{}{}{} is missing", path, path.empty() ? "" : ".", key), needed, hint);
+  return complaint(map.key_place(), fmt::format("{}{}{} is missing", path, path.empty() ? "" : ".", key),
+                   needed, hint);
 }
 
 InvalidInput unknown_name(const Node& node, std::string_view what, const std::vector<std::string>& known) {
-  return complaint(node.place(), fmt::format("{} = {} is not allowed: there is no such {}", node.path(), shown(node), what),
+  return complaint(node.place(),
+                   fmt::format("{} = {} is not allowed: there is no such {}", node.path(), shown(node), what),
                    known.empty() ? fmt::format("the name of a {}", what)
                                  : fmt::format("the name of a {}: {}", what, listed(known)),
                    known_hint(what, node.text, known));

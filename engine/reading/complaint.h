@@ -28,7 +28,8 @@ struct Node;
                                    std::string_view hint = {});
 
 /// A name that stands for nothing, with the nearest known one. `what` is for instance "line".
-[[nodiscard]] InvalidInput unknown_name(const Node& node, std::string_view what, const std::vector<std::string>& known);
+[[nodiscard]] InvalidInput unknown_name(const Node& node, std::string_view what,
+                                        const std::vector<std::string>& known);
 
 /// A key that is not known, with the nearest known one. The node is the value of that key.
 [[nodiscard]] InvalidInput unknown_key(const Node& node, const std::vector<std::string>& known);

@@ -23,9 +23,12 @@ void add_shapes(Record<T>& record, model::Shape T::*member) {
 
 template <class T>
 void add_heading(Record<T>& record, const std::string& file_kind, bool needs_name) {
-  record.need("sinewright", &Heading::file_kind, word<std::string>({{file_kind, file_kind}}), "the kind of file");
-  if (needs_name) record.need("name", &Heading::name, text(), "shown in reports");
-  else record.may("name", &Heading::name, text(), Absent{"none"}, "shown in reports");
+  record.need("sinewright", &Heading::file_kind, word<std::string>({{file_kind, file_kind}}),
+              "the kind of file");
+  if (needs_name)
+    record.need("name", &Heading::name, text(), "shown in reports");
+  else
+    record.may("name", &Heading::name, text(), Absent{"none"}, "shown in reports");
   record.may("about", &Heading::about, text(), Absent{"none"}, "what it is and where it comes from");
 }
 
@@ -42,11 +45,12 @@ void add_heading(Record<T>& record, const std::string& file_kind, bool needs_nam
 template <class T>
 void add_parts(Record<T>& record) {
   record
-      .may("materials", &WrittenParts::materials, named(material(), "material"), Absent{"none"}, "bulk materials")
+      .may("materials", &WrittenParts::materials, named(material(), "material"), Absent{"none"},
+           "bulk materials")
       .may("surfaces", &WrittenParts::surfaces, named(surface(), "surface"), Absent{"none"},
            "what covers the shapes that can touch")
-      .may("friction_pairs", &WrittenParts::friction_pairs, named(friction_pair(), "friction pair"), Absent{"none"},
-           "friction between two surfaces")
+      .may("friction_pairs", &WrittenParts::friction_pairs, named(friction_pair(), "friction pair"),
+           Absent{"none"}, "friction between two surfaces")
       .may("lines", &WrittenParts::lines, named(line(), "line"), Absent{"none"}, "kinds of cord")
       .may("motors", &WrittenParts::motors, named(motor(), "motor"), Absent{"none"}, "brushed motors")
       .may("gearheads", &WrittenParts::gearheads, named(gearhead(), "gearhead"), Absent{"none"}, "gearheads");

@@ -9,7 +9,8 @@ Kind<model::Pin> pin() {
   record.need("diameter", &Pin::diameter, quantity("m", positive()), "diameter")
       .need("friction", &Pin::friction, dry_friction(), "of the pin against the inner lug's bore")
       .may("bearing_span", &Pin::bearing_span, quantity("m", not_negative()), Default{"0 mm"},
-           "distance of the two ends of the bore, over which a tilting moment is carried; 0: tilting moments add "
+           "distance of the two ends of the bore, over which a tilting moment is carried; 0: tilting moments "
+           "add "
            "nothing to the friction")
       .may("radial_clearance", &Pin::radial_clearance, quantity("m", not_negative()), Default{"0 mm"},
            "on the diameter; data for the play estimate");
@@ -39,18 +40,20 @@ Kind<model::Washers> washers() {
 
 Kind<model::EndStops> stops() {
   Record<WrittenStops> record("stops", "A one-sided elastic stop at either end of the joint's range.");
-  record.need("range", &WrittenStops::range, list_of(quantity("rad"), "a list of 2 angles: lower, upper", 2, 2),
-              "lower and upper end")
+  record
+      .need("range", &WrittenStops::range, list_of(quantity("rad"), "a list of 2 angles: lower, upper", 2, 2),
+            "lower and upper end")
       .need("stiffness", &model::EndStops::stiffness, quantity("N.m/rad", positive()), "torque per depth")
       .may("damping", &model::EndStops::damping, quantity("s/rad", not_negative()), Default{"0 s/rad"},
            "torque = stiffness × depth × (1 + damping × rate), never pulling")
       .check([](WrittenStops& value, const Node& node) {
         value.lower = value.range[0];
         value.upper = value.range[1];
-        if (value.lower >= value.upper) throw not_allowed(*node.find("range")->children[1], "an upper end above the lower one");
+        if (value.lower >= value.upper)
+          throw not_allowed(*node.find("range")->children[1], "an upper end above the lower one");
       });
-  return turned_into<model::EndStops, WrittenStops>(record.kind(),
-                                                    [](const WrittenStops& value, const Node&) { return value; });
+  return turned_into<model::EndStops, WrittenStops>(
+      record.kind(), [](const WrittenStops& value, const Node&) { return value; });
 }
 
 Kind<WrittenHinge> hinge() {
@@ -58,22 +61,26 @@ Kind<WrittenHinge> hinge() {
   Record<WrittenSpring> spring("joint_spring", "A torsion spring at the joint.");
   spring.need("stiffness", &WrittenSpring::stiffness, quantity("N.m/rad", positive()), "torque per angle")
       .may("rest", &WrittenSpring::rest, quantity("rad"), Default{"0 deg"}, "angle at which it is relaxed");
-  Record<WrittenHinge> record(
-      "hinge",
-      "How a body hangs on its parent. The body's frame origin lies on the pin. Flexion is positive and turns the body "
-      "by minus the angle (right-hand rule) about the pin axis: with the pin along z the tip of a finger along x moves "
-      "toward -y.");
+  Record<WrittenHinge> record("hinge",
+                              "How a body hangs on its parent. The body's frame origin lies on the pin. "
+                              "Flexion is positive and turns the body "
+                              "by minus the angle (right-hand rule) about the pin axis: with the pin along z "
+                              "the tip of a finger along x moves "
+                              "toward -y.");
   record.need("name", &WrittenHinge::joint, name_of("joint"), "name of the joint, for instance MCP")
       .need("parent", &WrittenHinge::parent_name, name_of("body"), "the body that carries the pin")
       .need("at", &Hinge::at, vector3("m"), "centre of the pin, in the parent's frame")
-      .may("pin_axis", &Hinge::pin_axis, direction(), Absent{"[0, 0, 1]"}, "direction of the pin, in the parent's frame")
-      .may("turned", &Hinge::seat, turned(), Absent{"not turned"}, "the body's axes in the parent's frame at angle 0")
+      .may("pin_axis", &Hinge::pin_axis, direction(), Absent{"[0, 0, 1]"},
+           "direction of the pin, in the parent's frame")
+      .may("turned", &Hinge::seat, turned(), Absent{"not turned"},
+           "the body's axes in the parent's frame at angle 0")
       .may("pin", &Hinge::pin, pin(), Absent{"no pin friction"}, "the pin and its friction")
       .may("washers", &Hinge::washers, washers(), Absent{"no washer friction"}, "washers and their friction")
       .may("stops", &Hinge::stops, stops(), Absent{"no end stops"}, "end stops")
       .may("viscous", &Hinge::viscous, quantity("N.m.s/rad", not_negative()), Default{"0 N·m·s/rad"},
            "viscous torque per rate")
-      .may("spring", &WrittenHinge::spring, spring.kind(), Absent{"no spring"}, "a torsion spring at the joint")
+      .may("spring", &WrittenHinge::spring, spring.kind(), Absent{"no spring"},
+           "a torsion spring at the joint")
       .check([](WrittenHinge& value, const Node& node) {
         require_name(*node.find("name"), value.joint.text);
         value.name = value.joint.text;
@@ -90,17 +97,21 @@ Kind<WrittenHinge> hinge() {
 
 Kind<WrittenBody> body() {
   Record<model::Fixed> fixed("fixed", "A body that does not move in the world.");
-  fixed.may("at", &model::Fixed::at, vector3("m"), Absent{"the origin"}, "origin of the body frame in the world")
+  fixed
+      .may("at", &model::Fixed::at, vector3("m"), Absent{"the origin"},
+           "origin of the body frame in the world")
       .may("turned", &model::Fixed::rotation, turned(), Absent{"not turned"}, "the body's axes in the world");
   Record<WrittenShape> shape("contact_shape", "A shape that can touch objects.");
   add_shapes(shape, &WrittenShape::shape);
   shape.need("surface", &WrittenShape::surface, name_of("surface"), "what covers it");
-  Record<WrittenBody> record("body",
-                             "A palm, knuckle or phalanx. Frame: x from the knuckle to the tip, y to the back of the "
-                             "hand, z along the pin.");
+  Record<WrittenBody> record(
+      "body",
+      "A palm, knuckle or phalanx. Frame: x from the knuckle to the tip, y to the back of the "
+      "hand, z along the pin.");
   record.one_of("support", "hinge", &WrittenBody::hinge, hinge(), "hangs on another body by a pin")
       .one_of("support", "fixed", &WrittenBody::fixed, fixed.kind(), "stands still in the world")
-      .may("mass", &WrittenBody::mass, mass_properties(), Absent{"none"}, "mass as numbers; adds to the solids")
+      .may("mass", &WrittenBody::mass, mass_properties(), Absent{"none"},
+           "mass as numbers; adds to the solids")
       .may("solids", &WrittenBody::solids, list_of(solid(), "a list of solids", 1), Absent{"none"},
            "primitives that give mass")
       .may("shapes", &WrittenBody::shapes, named(shape.kind(), "shape"), Absent{"touches nothing"},
@@ -115,39 +126,43 @@ Kind<WrittenBody> body() {
 Kind<WrittenDrive> drive() {
   using model::Pulley;
   Record<Pulley> pulley("pulley", "The pulley on the output shaft.");
-  pulley.need("radius", &Pulley::radius, quantity("m", positive()),
-              "of the bare groove; the cord's centre runs half a cord diameter further out")
-      .may("turns_per_layer", &Pulley::turns_per_layer, number(positive()), Absent{"the radius does not grow"},
-           "windings side by side before the next layer");
-  Record<WrittenDrive> record("drive",
-                              "Motor, gearhead and pulley on one shaft, seated in a body. A positive shaft angle winds "
-                              "the cord in.");
+  pulley
+      .need("radius", &Pulley::radius, quantity("m", positive()),
+            "of the bare groove; the cord's centre runs half a cord diameter further out")
+      .may("turns_per_layer", &Pulley::turns_per_layer, number(positive()),
+           Absent{"the radius does not grow"}, "windings side by side before the next layer");
+  Record<WrittenDrive> record(
+      "drive",
+      "Motor, gearhead and pulley on one shaft, seated in a body. A positive shaft angle winds "
+      "the cord in.");
   record.need("body", &WrittenDrive::body, name_of("body"), "the body that carries the drive")
       .need("supply", &WrittenDrive::supply, name_of("supply"), "what feeds it")
       .need("motor", &WrittenDrive::motor, name_of("motor"), "the motor")
       .need("gearhead", &WrittenDrive::gearhead, name_of("gearhead"), "the gearhead")
-      .may("current_limit", &WrittenDrive::current_limit, quantity_or_none("A", positive(), 0), Default{"none"},
-           "of the driver")
+      .may("current_limit", &WrittenDrive::current_limit, quantity_or_none("A", positive(), 0),
+           Default{"none"}, "of the driver")
       .need("pulley", &WrittenDrive::pulley, pulley.kind(), "the pulley");
   return record.kind();
 }
 
 Kind<model::ChannelFriction> channel() {
   using model::ChannelFriction;
-  Record<ChannelFriction> record("channel", "How a cord slides in its channel: data of the cord-channel pair.");
+  Record<ChannelFriction> record("channel",
+                                 "How a cord slides in its channel: data of the cord-channel pair.");
   record
       .need("friction", &ChannelFriction::kinetic, number(not_negative()),
             "Coulomb coefficient while sliding (at the reference line load)")
-      .may("static_ratio", &ChannelFriction::static_ratio, number({1, 100, false, false, ">= 1"}), Default{"1"},
-           "static / kinetic coefficient")
+      .may("static_ratio", &ChannelFriction::static_ratio, number({1, 100, false, false, ">= 1"}),
+           Default{"1"}, "static / kinetic coefficient")
       .may("load_exponent", &ChannelFriction::load_exponent, number({0, 1, true, false, "above 0, up to 1"}),
            Default{"1"}, "n in F ∝ Nⁿ: the coefficient is friction × (line load / reference_line_load)^(n−1)")
       .may("reference_line_load", &ChannelFriction::reference_line_load, quantity("N/m", positive()),
-           Absent{"not needed"}, "tension / bend radius at which `friction` holds; needed when load_exponent is not 1")
+           Absent{"not needed"},
+           "tension / bend radius at which `friction` holds; needed when load_exponent is not 1")
       .may("highest", &ChannelFriction::highest, number(positive()), Absent{"not needed"},
            "cap of the coefficient at low load; needed when load_exponent is not 1")
-      .may("bending_loss", &ChannelFriction::bending_loss, number({1, 100, false, false, ">= 1"}), Default{"1"},
-           "tension ratio that each bend costs through bending stiffness alone")
+      .may("bending_loss", &ChannelFriction::bending_loss, number({1, 100, false, false, ">= 1"}),
+           Default{"1"}, "tension ratio that each bend costs through bending stiffness alone")
       .may("groove_angle", &ChannelFriction::groove_angle,
            quantity("rad", {0, 3.14159265358979323846, true, false, "above 0 deg, up to 180 deg"}),
            Absent{"a round or flat channel"}, "included angle of a V groove")
@@ -157,7 +172,8 @@ Kind<model::ChannelFriction> channel() {
         if (value.load_exponent == 1) return;
         if (value.reference_line_load == 0)
           throw missing(node, "reference_line_load", "a line load, because load_exponent is not 1");
-        if (value.highest == 0) throw missing(node, "highest", "a plain number, because load_exponent is not 1");
+        if (value.highest == 0)
+          throw missing(node, "highest", "a plain number, because load_exponent is not 1");
         if (value.highest < value.kinetic) throw not_allowed(*node.find("highest"), "highest >= friction");
       });
   return record.kind();
@@ -166,26 +182,39 @@ Kind<model::ChannelFriction> channel() {
 Kind<WrittenPoint> path_point() {
   const std::string in_about = "the body it is fixed in";
   const std::string factor_about = "multiplies the coefficient here";
-  Record<WrittenPoint> pulley("path_pulley", "The cord is wound on a drive's pulley. Only at the start of a path.");
+  Record<WrittenPoint> pulley("path_pulley",
+                              "The cord is wound on a drive's pulley. Only at the start of a path.");
   pulley.need("pulley", &WrittenPoint::drive, name_of("drive"), "the drive")
-      .need("at", &WrittenPoint::at, vector3("m"), "where the cord leaves the pulley, in the frame of the drive's body")
-      .check([](WrittenPoint& value, const Node&) { value.point = model::PulleyEnd{-1, value.at}; });
-  Record<WrittenPoint> bend("path_bend", "A place where the channel turns. The corner is rounded by an inscribed arc.");
-  bend.need("bend", &WrittenPoint::at, vector3("m"), "corner of the channel's centre line, in the body's frame")
+      .need("at", &WrittenPoint::at, vector3("m"),
+            "where the cord leaves the pulley, in the frame of the drive's body")
+      .check([](WrittenPoint& value, const Node&) {
+        value.point = model::PulleyEnd{-1, value.at};
+      });
+  Record<WrittenPoint> bend("path_bend",
+                            "A place where the channel turns. The corner is rounded by an inscribed arc.");
+  bend.need("bend", &WrittenPoint::at, vector3("m"),
+            "corner of the channel's centre line, in the body's frame")
       .need("in", &WrittenPoint::in, name_of("body"), in_about)
-      .may("radius", &WrittenPoint::radius, quantity("m", not_negative()), Default{"0 mm"}, "of the arc; 0: a sharp corner")
-      .may("friction_factor", &WrittenPoint::friction_factor, number(not_negative()), Default{"1"}, factor_about)
+      .may("radius", &WrittenPoint::radius, quantity("m", not_negative()), Default{"0 mm"},
+           "of the arc; 0: a sharp corner")
+      .may("friction_factor", &WrittenPoint::friction_factor, number(not_negative()), Default{"1"},
+           factor_about)
       .check([](WrittenPoint& value, const Node&) {
         value.point = model::Bend{-1, value.at, value.radius, value.friction_factor};
       });
-  Record<WrittenPoint> guide("path_guide",
-                             "A round cylinder that the cord may wrap around. Its neighbours in the path are no guides.");
+  Record<WrittenPoint> guide(
+      "path_guide",
+      "A round cylinder that the cord may wrap around. Its neighbours in the path are no guides.");
   guide.need("guide", &WrittenPoint::at, vector3("m"), "a point on the cylinder's axis, in the body's frame")
       .need("in", &WrittenPoint::in, name_of("body"), in_about)
-      .may("axis", &WrittenPoint::axis, direction(), Absent{"[0, 0, 1]"}, "direction of the axis, in the body's frame")
-      .need("radius", &WrittenPoint::radius, quantity("m", positive()), "from the axis to the cord's centre line")
-      .need("side", &WrittenPoint::side, direction(), "from the axis to where the cord passes, in the body's frame")
-      .may("friction_factor", &WrittenPoint::friction_factor, number(not_negative()), Default{"1"}, factor_about)
+      .may("axis", &WrittenPoint::axis, direction(), Absent{"[0, 0, 1]"},
+           "direction of the axis, in the body's frame")
+      .need("radius", &WrittenPoint::radius, quantity("m", positive()),
+            "from the axis to the cord's centre line")
+      .need("side", &WrittenPoint::side, direction(),
+            "from the axis to where the cord passes, in the body's frame")
+      .may("friction_factor", &WrittenPoint::friction_factor, number(not_negative()), Default{"1"},
+           factor_about)
       .check([](WrittenPoint& value, const Node& node) {
         if (value.side.cross(value.axis).norm() < 1e-6)
           throw not_allowed(*node.find("side"), "a direction away from the axis, not along it");
@@ -194,13 +223,16 @@ Kind<WrittenPoint> path_point() {
   Record<WrittenPoint> anchor("path_anchor", "The cord is tied to a body. Only at either end of a path.");
   anchor.need("anchor", &WrittenPoint::at, vector3("m"), "the point, in the body's frame")
       .need("in", &WrittenPoint::in, name_of("body"), in_about)
-      .check([](WrittenPoint& value, const Node&) { value.point = model::Anchor{-1, value.at}; });
+      .check([](WrittenPoint& value, const Node&) {
+        value.point = model::Anchor{-1, value.at};
+      });
   return by_key<WrittenPoint>(
       {{"pulley", pulley.kind()}, {"bend", bend.kind()}, {"guide", guide.kind()}, {"anchor", anchor.kind()}});
 }
 
 Kind<WrittenCord> cord() {
-  Record<WrittenCord> record("cord", "A cord in its channel, from the pulley or first anchor to the last anchor.");
+  Record<WrittenCord> record("cord",
+                             "A cord in its channel, from the pulley or first anchor to the last anchor.");
   record.need("line", &WrittenCord::line, name_of("line"), "the kind of cord")
       .need("channel", &WrittenCord::channel, channel(), "friction in the channel")
       .need("path", &WrittenCord::path, list_of(path_point(), "a list of 2 or more points", 2),
@@ -213,7 +245,8 @@ Kind<WrittenCord> cord() {
            "one friction node a body instead of one a bend: faster, less exact")
       .check([](WrittenCord& value, const Node& node) {
         if (value.pretension > 0 && value.slack > 0)
-          throw not_allowed(*node.find("slack"), "pretension or slack, not both", "a cord under tension has no slack");
+          throw not_allowed(*node.find("slack"), "pretension or slack, not both",
+                            "a cord under tension has no slack");
       });
   return record.kind();
 }
@@ -222,15 +255,19 @@ Kind<WrittenCord> cord() {
 
 Kind<ModelFile> model_file() {
   using model::Supply;
-  Record<Supply> supply("supply", "A voltage source with internal resistance, shared by the drives that name it.");
+  Record<Supply> supply("supply",
+                        "A voltage source with internal resistance, shared by the drives that name it.");
   supply.need("voltage", &Supply::voltage, quantity("V", positive()), "open-circuit voltage")
-      .may("resistance", &Supply::resistance, quantity("Ohm", not_negative()), Default{"0 Ohm"}, "internal resistance");
+      .may("resistance", &Supply::resistance, quantity("Ohm", not_negative()), Default{"0 Ohm"},
+           "internal resistance");
   Record<ModelFile> record("model_file", "A finger or hand: what it is made of, without time.");
   add_heading(record, "model", true);
   record.may("use", &ModelFile::use, list_of(text(), "a list of parts files"), Absent{"none"},
              "parts files, relative to the folder of this file");
   add_parts(record);
-  record.may("supplies", &ModelFile::supplies, named(supply.kind(), "supply"), Absent{"none"}, "voltage sources")
+  record
+      .may("supplies", &ModelFile::supplies, named(supply.kind(), "supply"), Absent{"none"},
+           "voltage sources")
       .need("bodies", &ModelFile::bodies, named(body(), "body"), "palm, knuckles and phalanges, in any order")
       .may("drives", &ModelFile::drives, named(drive(), "drive"), Absent{"none"}, "motors that wind cords")
       .may("cords", &ModelFile::cords, named(cord(), "cord"), Absent{"none"}, "cords");

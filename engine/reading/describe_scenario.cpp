@@ -3,9 +3,15 @@
 namespace sinewright::reading {
 namespace {
 
-bool is_text(const Node& node) { return node.kind == Node::Kind::text; }
-bool is_map(const Node& node) { return node.kind == Node::Kind::map; }
-bool is_list(const Node& node) { return node.kind == Node::Kind::list; }
+bool is_text(const Node& node) {
+  return node.kind == Node::Kind::text;
+}
+bool is_map(const Node& node) {
+  return node.kind == Node::Kind::map;
+}
+bool is_list(const Node& node) {
+  return node.kind == Node::Kind::list;
+}
 
 struct PathPlace {
   double at = 0;
@@ -21,7 +27,8 @@ Kind<model::Hold> hold() {
   struct OnPath {
     std::vector<PathPlace> path;
   };
-  Record<HeldBySpring> spring("spring_hold", "A free object tied to its start pose by springs and dampers, in world axes.");
+  Record<HeldBySpring> spring("spring_hold",
+                              "A free object tied to its start pose by springs and dampers, in world axes.");
   spring.need("stiffness", &HeldBySpring::stiffness, vector3("N/m", not_negative()), "along x, y and z")
       .may("damping_time", &HeldBySpring::damping_time, quantity("s", not_negative()), Default{"0 s"},
            "damping = stiffness × this")
@@ -32,9 +39,12 @@ Kind<model::Hold> hold() {
       .need("by", &PathPlace::by, vector3("m"), "displacement from the start pose, world axes");
   Record<BySpring> by_spring("held_by_spring", "Held by springs.");
   by_spring.need("spring", &BySpring::spring, spring.kind(), "the springs");
-  Record<OnPath> on_path("held_on_path",
-                         "The object follows a path without turning, whatever it takes; monotone cubic in between.");
-  on_path.need("path", &OnPath::path, list_of(place.kind(), "a list of 2 or more places", 2), "times strictly rising")
+  Record<OnPath> on_path(
+      "held_on_path",
+      "The object follows a path without turning, whatever it takes; monotone cubic in between.");
+  on_path
+      .need("path", &OnPath::path, list_of(place.kind(), "a list of 2 or more places", 2),
+            "times strictly rising")
       .check([](OnPath& value, const Node& node) {
         for (std::size_t i = 1; i < value.path.size(); ++i)
           if (value.path[i].at <= value.path[i - 1].at)
@@ -42,26 +52,30 @@ Kind<model::Hold> hold() {
       });
   const Kind<Hold> words =
       word<Hold>({{"fixed", Hold(model::HeldFixed{})}, {"free", Hold(model::HeldFree{})}});
-  const Kind<Hold> maps = by_key<Hold>(
-      {{"spring", turned_into<Hold, BySpring>(by_spring.kind(),
-                                              [](const BySpring& value, const Node&) { return Hold(value.spring); })},
-       {"path", turned_into<Hold, OnPath>(on_path.kind(), [](const OnPath& value, const Node&) {
-          model::HeldOnPath path;
-          for (const PathPlace& at : value.path) {
-            path.time.push_back(at.at);
-            path.displacement.push_back(at.by);
-          }
-          return Hold(path);
-        })}});
-  return any_of<Hold>({{is_text, words}, {is_map, maps}}, "fixed, free, or a map with the key spring or path");
+  const Kind<Hold> maps =
+      by_key<Hold>({{"spring", turned_into<Hold, BySpring>(
+                                   by_spring.kind(),
+                                   [](const BySpring& value, const Node&) { return Hold(value.spring); })},
+                    {"path", turned_into<Hold, OnPath>(on_path.kind(), [](const OnPath& value, const Node&) {
+                       model::HeldOnPath path;
+                       for (const PathPlace& at : value.path) {
+                         path.time.push_back(at.at);
+                         path.displacement.push_back(at.by);
+                       }
+                       return Hold(path);
+                     })}});
+  return any_of<Hold>({{is_text, words}, {is_map, maps}},
+                      "fixed, free, or a map with the key spring or path");
 }
 
 Kind<WrittenObject> object() {
   Record<WrittenObject> record("object", "A thing to be grasped.");
   add_shapes(record, &WrittenObject::shape);
   record.need("surface", &WrittenObject::surface, name_of("surface"), "what covers it")
-      .may("at", &WrittenObject::at, vector3("m"), Absent{"the origin"}, "start position of the object frame in the world")
-      .may("turned", &WrittenObject::rotation, turned(), Absent{"not turned"}, "start orientation in the world")
+      .may("at", &WrittenObject::at, vector3("m"), Absent{"the origin"},
+           "start position of the object frame in the world")
+      .may("turned", &WrittenObject::rotation, turned(), Absent{"not turned"},
+           "start orientation in the world")
       .need("hold", &WrittenObject::hold, hold(), "what holds it")
       .may("mass", &WrittenObject::mass, mass_properties(), Absent{"none"},
            "mass as numbers; a free or spring-held object has this, or solids, or both")
@@ -91,12 +105,17 @@ Kind<WrittenCommand> command() {
   Record<WrittenCommand> limit = start("command_current_limit", "Change the driver's current limit.");
   limit.need("current_limit", &WrittenCommand::value, quantity_or_none("A", positive(), 0), "the new limit")
       .check([](WrittenCommand& c, const Node&) { c.command = model::CommandCurrentLimit{c.value}; });
-  Record<WrittenCommand> angle = start("command_angle", "Hold an angle of the output shaft by a plain position loop.");
-  angle.need("angle", &WrittenCommand::value, quantity("rad"), "of the output shaft; positive winds the cord in")
+  Record<WrittenCommand> angle =
+      start("command_angle", "Hold an angle of the output shaft by a plain position loop.");
+  angle
+      .need("angle", &WrittenCommand::value, quantity("rad"),
+            "of the output shaft; positive winds the cord in")
       .need("gain", &WrittenCommand::gain, quantity("V/rad", positive()), "voltage per angle error")
       .may("damping", &WrittenCommand::damping, quantity("V.s/rad", not_negative()), Default{"0 V·s/rad"},
            "voltage per turning rate")
-      .check([](WrittenCommand& c, const Node&) { c.command = model::CommandAngle{c.value, c.gain, c.damping}; });
+      .check([](WrittenCommand& c, const Node&) {
+        c.command = model::CommandAngle{c.value, c.gain, c.damping};
+      });
   Record<WrittenCommand> off = start("command_off", "Switch the power off.");
   off.need("off", &WrittenCommand::leads,
            word<model::Leads>({{"open", model::Leads::open}, {"shorted", model::Leads::shorted}}),
@@ -112,8 +131,9 @@ Kind<model::Course> course(const std::string& unit) {
   using model::Course;
   using Row = std::pair<double, double>;
   const std::string words = "a constant, or a list of pairs [time, value] with times strictly rising";
-  const Kind<Course> constant = turned_into<Course, double>(
-      quantity(unit), [](double value, const Node&) { return Course{{0}, {value}}; });
+  const Kind<Course> constant = turned_into<Course, double>(quantity(unit), [](double value, const Node&) {
+    return Course{{0}, {value}};
+  });
   const Kind<Course> rows = turned_into<Course, std::vector<Row>>(
       list_of(pair_of(quantity("s", not_negative()), quantity(unit), "a pair: [time, value]"), words, 1),
       [](const std::vector<Row>& values, const Node& node) {
@@ -130,21 +150,26 @@ Kind<model::Course> course(const std::string& unit) {
 }
 
 Kind<WrittenLoad> load() {
-  Record<WrittenLoad> record("load", "A force on a body or object; linear between the given times, constant outside.");
+  Record<WrittenLoad> record(
+      "load", "A force on a body or object; linear between the given times, constant outside.");
   record.need("on", &WrittenLoad::on, name_of("body or object"), "what it acts on")
-      .may("at", &WrittenLoad::at, vector3("m"), Absent{"the origin"}, "point of application, in the frame of what it acts on")
-      .may("direction", &WrittenLoad::direction, direction(), Absent{"needed with force; gravity's with weight"},
-           "of the force")
+      .may("at", &WrittenLoad::at, vector3("m"), Absent{"the origin"},
+           "point of application, in the frame of what it acts on")
+      .may("direction", &WrittenLoad::direction, direction(),
+           Absent{"needed with force; gravity's with weight"}, "of the force")
       .may("follows_body", &WrittenLoad::follows_body, yes_no(), Default{"false"},
            "the direction is in the frame of what it acts on, else in the world")
       .one_of("force", "force", &WrittenLoad::force, course("N"), "the force")
       .one_of("force", "weight", &WrittenLoad::weight, quantity("kg", positive()), "a mass that hangs there")
       .check([](WrittenLoad& value, const Node& node) {
-        if (!value.weight && !value.direction) throw missing(node, "direction", "a direction, because 'force' is given");
+        if (!value.weight && !value.direction)
+          throw missing(node, "direction", "a direction, because 'force' is given");
         if (value.weight && value.direction)
-          throw not_allowed(*node.find("direction"), "no direction beside 'weight'", "a weight pulls along gravity");
+          throw not_allowed(*node.find("direction"), "no direction beside 'weight'",
+                            "a weight pulls along gravity");
         if (value.weight && value.follows_body)
-          throw not_allowed(*node.find("follows_body"), "false beside 'weight'", "gravity does not turn with the body");
+          throw not_allowed(*node.find("follows_body"), "false beside 'weight'",
+                            "gravity does not turn with the body");
       });
   return record.kind();
 }
@@ -162,16 +187,21 @@ Kind<WrittenRequirement> requirement() {
       throw not_allowed(node, needed, problem.hint);
     }
   };
-  Record<WrittenRequirement> record("requirement", "A bound on one number of the summary; a run that breaks it exits with 1.");
-  record.need("quantity", &WrittenRequirement::quantity, text(), "a key of the summary, for instance grip_force")
+  Record<WrittenRequirement> record(
+      "requirement", "A bound on one number of the summary; a run that breaks it exits with 1.");
+  record
+      .need("quantity", &WrittenRequirement::quantity, text(),
+            "a key of the summary, for instance grip_force")
       .may("at_least", &WrittenRequirement::at_least, bound, Absent{"no lower bound"}, "lower bound")
       .may("at_most", &WrittenRequirement::at_most, bound, Absent{"no upper bound"}, "upper bound")
       .check([](WrittenRequirement& value, const Node& node) {
-        if (!value.at_least && !value.at_most) throw missing(node, "at_least", "'at_least', 'at_most' or both");
+        if (!value.at_least && !value.at_most)
+          throw missing(node, "at_least", "'at_least', 'at_most' or both");
         if (value.at_least && value.at_most) {
           if (!same_dimension(value.at_least->unit, value.at_most->unit))
             throw not_allowed(*node.find("at_most"), "the dimension of at_least");
-          if (value.at_least->si > value.at_most->si) throw not_allowed(*node.find("at_most"), "at_most >= at_least");
+          if (value.at_least->si > value.at_most->si)
+            throw not_allowed(*node.find("at_most"), "at_most >= at_least");
         }
         value.place = node.find("quantity")->place();
       });
@@ -183,8 +213,9 @@ Kind<WrittenRequirement> requirement() {
 Kind<ScenarioFile> scenario_file() {
   using model::SolverSettings;
   Record<SolverSettings> solver("solver", "How exactly the run is computed.");
-  solver.may("tolerance", &SolverSettings::tolerance, number({0, 0.1, true, false, "above 0, up to 0.1"}), Default{"1e-3"},
-             "relative accuracy aimed at")
+  solver
+      .may("tolerance", &SolverSettings::tolerance, number({0, 0.1, true, false, "above 0, up to 0.1"}),
+           Default{"1e-3"}, "relative accuracy aimed at")
       .may("max_step", &SolverSettings::max_step, quantity("s", positive()), Default{"20 ms"}, "longest step")
       .may("min_step", &SolverSettings::min_step, quantity("s", positive()), Default{"1e-9 s"},
            "shortest step before the run stops with an error")
@@ -198,27 +229,34 @@ Kind<ScenarioFile> scenario_file() {
     double interval = 0;
   };
   Record<Recording> recording("record", "What is written to the record.");
-  recording.may("interval", &Recording::interval, quantity("s", positive()), Default{"1 ms"}, "time between two rows");
+  recording.may("interval", &Recording::interval, quantity("s", positive()), Default{"1 ms"},
+                "time between two rows");
   const Kind<double> interval = turned_into<double, Recording>(
       recording.kind(), [](const Recording& value, const Node&) { return value.interval; });
 
   Record<ScenarioFile> record("scenario_file", "What happens to a model over time.");
   add_heading(record, "scenario", true);
   record.need("model", &ScenarioFile::model, text(), "the model file, relative to the folder of this file")
-      .may("change", &ScenarioFile::change, list_of(text(), "a list of changes"), Absent{"none"},
-           "values of the model that differ in this scenario, each as 'key.path=value' in the manner of --set")
+      .may(
+          "change", &ScenarioFile::change, list_of(text(), "a list of changes"), Absent{"none"},
+          "values of the model that differ in this scenario, each as 'key.path=value' in the manner of --set")
       .need("duration", &ScenarioFile::duration, quantity("s", positive()), "simulated time")
-      .may("gravity", &ScenarioFile::gravity, vector3("m/s2"), Absent{"[0 m/s², -9.81 m/s², 0 m/s²]"}, "world axes")
-      .may("ambient", &ScenarioFile::ambient, quantity("K", positive()), Default{"23 degC"}, "temperature of the surroundings")
-      .may("start", &ScenarioFile::start, named(quantity("rad"), "joint"), Absent{"all angles 0"}, "angles at the start, by joint")
-      .may("objects", &ScenarioFile::objects, named(object(), "object"), Absent{"none"}, "things to be grasped")
+      .may("gravity", &ScenarioFile::gravity, vector3("m/s2"), Absent{"[0 m/s², -9.81 m/s², 0 m/s²]"},
+           "world axes")
+      .may("ambient", &ScenarioFile::ambient, quantity("K", positive()), Default{"23 degC"},
+           "temperature of the surroundings")
+      .may("start", &ScenarioFile::start, named(quantity("rad"), "joint"), Absent{"all angles 0"},
+           "angles at the start, by joint")
+      .may("objects", &ScenarioFile::objects, named(object(), "object"), Absent{"none"},
+           "things to be grasped")
       .may("timeline", &ScenarioFile::timeline, list_of(command(), "a list of commands"), Absent{"no power"},
            "commands to the drives, in any order")
       .may("loads", &ScenarioFile::loads, named(load(), "load"), Absent{"none"}, "forces from outside")
       .may("solver", &ScenarioFile::solver, solver.kind(), Absent{"the defaults"}, "accuracy and steps")
-      .may("record", &ScenarioFile::record_interval, interval, Absent{"every 1 ms"}, "how often a row is written")
-      .may("require", &ScenarioFile::require, list_of(requirement(), "a list of requirements"), Absent{"none"},
-           "what the run must reach");
+      .may("record", &ScenarioFile::record_interval, interval, Absent{"every 1 ms"},
+           "how often a row is written")
+      .may("require", &ScenarioFile::require, list_of(requirement(), "a list of requirements"),
+           Absent{"none"}, "what the run must reach");
   return record.kind();
 }
 

@@ -1,11 +1,13 @@
-#include "reading/describe.h"
-
 #include <Eigen/Geometry>
+
+#include "reading/describe.h"
 
 namespace sinewright::reading {
 namespace {
 
-Bounds share() { return {0, 1, true, false, "above 0, up to 1"}; }
+Bounds share() {
+  return {0, 1, true, false, "above 0, up to 1"};
+}
 
 struct Turn {
   double by = 0;
@@ -14,7 +16,8 @@ struct Turn {
 
 template <class S>
 Kind<model::Shape> as_shape(const Record<S>& record) {
-  return turned_into<model::Shape, S>(record.kind(), [](S value, const Node&) { return model::Shape(value); });
+  return turned_into<model::Shape, S>(record.kind(),
+                                      [](S value, const Node&) { return model::Shape(value); });
 }
 
 const std::string kSource = "where the numbers come from: a publication, a measurement, or 'invented'";
@@ -24,9 +27,12 @@ model::TensionLaw read_table(const std::vector<std::pair<double, double>>& rows,
   for (std::size_t i = 0; i < rows.size(); ++i) {
     const auto [stretch, tension] = rows[i];
     const Node& row = *node.children[i];
-    if (i == 0 && (stretch != 1 || tension != 0)) throw not_allowed(row, "first row: [1, 0 N]", "a relaxed cord pulls nothing");
-    if (i > 0 && stretch <= rows[i - 1].first) throw not_allowed(*row.children[0], "stretch rising from row to row");
-    if (i > 0 && tension <= rows[i - 1].second) throw not_allowed(*row.children[1], "tension rising from row to row");
+    if (i == 0 && (stretch != 1 || tension != 0))
+      throw not_allowed(row, "first row: [1, 0 N]", "a relaxed cord pulls nothing");
+    if (i > 0 && stretch <= rows[i - 1].first)
+      throw not_allowed(*row.children[0], "stretch rising from row to row");
+    if (i > 0 && tension <= rows[i - 1].second)
+      throw not_allowed(*row.children[1], "tension rising from row to row");
     law.stretch.push_back(stretch);
     law.tension.push_back(tension);
   }
@@ -48,9 +54,11 @@ Kind<model::MassProperties> mass_properties() {
   using model::MassProperties;
   Record<MassProperties> record("mass", "Mass properties as numbers.");
   record.need("mass", &MassProperties::mass, quantity("kg", positive()), "mass")
-      .may("center", &MassProperties::center, vector3("m"), Absent{"the origin"}, "centre of mass, body frame")
+      .may("center", &MassProperties::center, vector3("m"), Absent{"the origin"},
+           "centre of mass, body frame")
       .need("inertia", &MassProperties::inertia, inertia(),
-            "moments of inertia about the centre of mass, body axes; products of inertia are entries of the matrix, "
+            "moments of inertia about the centre of mass, body axes; products of inertia are entries of the "
+            "matrix, "
             "xy = -∫ x y dm");
   return record.kind();
 }
@@ -71,14 +79,17 @@ Kind<model::Shape> shape(const std::string& key) {
         .need("radius", &Capsule::radius, quantity("m", positive()), "radius")
         .check([](Capsule& capsule, const Node& node) {
           if ((capsule.to - capsule.from).norm() < 1e-9)
-            throw not_allowed(*node.find("to"), "another point than 'from'", "a capsule without length is a sphere");
+            throw not_allowed(*node.find("to"), "another point than 'from'",
+                              "a capsule without length is a sphere");
         });
     return as_shape(record);
   }
   if (key == "cylinder") {
     using model::Cylinder;
     Record<Cylinder> record("cylinder", "A cylinder with flat ends.");
-    record.may("center", &Cylinder::center, vector3("m"), Absent{"the origin"}, "middle of the axis, body frame")
+    record
+        .may("center", &Cylinder::center, vector3("m"), Absent{"the origin"},
+             "middle of the axis, body frame")
         .may("axis", &Cylinder::axis, direction(), Absent{"[0, 0, 1]"}, "direction of the axis, body frame")
         .need("radius", &Cylinder::radius, quantity("m", positive()), "radius")
         .need("length", &Cylinder::length, quantity("m", positive()), "whole length along the axis");
@@ -94,7 +105,9 @@ Kind<model::Shape> shape(const std::string& key) {
   }
   using model::Hull;
   Record<Hull> record("hull", "The convex hull of points.");
-  record.need("points", &Hull::points, list_of(vector3("m"), "a list of 4 or more points", 4), "corners, body frame")
+  record
+      .need("points", &Hull::points, list_of(vector3("m"), "a list of 4 or more points", 4),
+            "corners, body frame")
       .check([](Hull& hull, const Node& node) {
         // Some four of the points must span a volume, or the hull is flat.
         Eigen::Matrix<double, 3, Eigen::Dynamic> spread(3, static_cast<Eigen::Index>(hull.points.size()) - 1);
@@ -108,10 +121,12 @@ Kind<model::Shape> shape(const std::string& key) {
 }
 
 Kind<WrittenSolid> solid() {
-  Record<WrittenSolid> record("solid", "A primitive filled with one density, adding to the mass of its body.");
+  Record<WrittenSolid> record("solid",
+                              "A primitive filled with one density, adding to the mass of its body.");
   add_shapes(record, &WrittenSolid::shape);
   record.one_of("density", "material", &WrittenSolid::material, name_of("material"), "gives the density")
-      .one_of("density", "density", &WrittenSolid::density, quantity("kg/m3", positive()), "density as a number");
+      .one_of("density", "density", &WrittenSolid::density, quantity("kg/m3", positive()),
+              "density as a number");
   return record.kind();
 }
 
@@ -122,7 +137,8 @@ Kind<model::DryFriction> dry_friction() {
       .need("kinetic", &DryFriction::kinetic_coefficient, number(not_negative()), "coefficient while sliding")
       .check([](DryFriction& friction, const Node& node) {
         if (friction.static_coefficient < friction.kinetic_coefficient)
-          throw not_allowed(*node.find("static"), "static >= kinetic", "a pair at rest holds at least as much as a sliding one");
+          throw not_allowed(*node.find("static"), "static >= kinetic",
+                            "a pair at rest holds at least as much as a sliding one");
       });
   return record.kind();
 }
@@ -132,16 +148,19 @@ Kind<model::Material> material() {
   Record<Material> record("material", "A bulk material.");
   record.need("density", &Material::density, quantity("kg/m3", positive()), "density")
       .need("modulus", &Material::modulus, quantity("Pa", positive()), "Young's modulus")
-      .need("poisson", &Material::poisson, number({0, 0.5, false, true, "from 0, below 0.5"}), "Poisson's ratio")
+      .need("poisson", &Material::poisson, number({0, 0.5, false, true, "from 0, below 0.5"}),
+            "Poisson's ratio")
       .need("source", &Material::source, text(), kSource);
   return record.kind();
 }
 
 Kind<model::Surface> surface() {
   using model::Surface;
-  Record<Surface> record("surface", "What covers a contact shape. Two surfaces in contact act as springs in series.");
+  Record<Surface> record("surface",
+                         "What covers a contact shape. Two surfaces in contact act as springs in series.");
   record.need("modulus", &Surface::modulus, quantity("Pa", positive()), "Young's modulus of the covering")
-      .need("poisson", &Surface::poisson, number({0, 0.5, false, true, "from 0, below 0.5"}), "Poisson's ratio")
+      .need("poisson", &Surface::poisson, number({0, 0.5, false, true, "from 0, below 0.5"}),
+            "Poisson's ratio")
       .need("damping", &Surface::damping, quantity("s/m", not_negative()),
             "Hunt–Crossley coefficient c in N = N_elastic (1 + c × approach speed)")
       .need("source", &Surface::source, text(), kSource);
@@ -150,8 +169,10 @@ Kind<model::Surface> surface() {
 
 Kind<WrittenPair> friction_pair() {
   Record<WrittenPair> record("friction_pair", "Coulomb friction between two surfaces.");
-  record.need("between", &WrittenPair::between, list_of(name_of("surface"), "a list of two surface names", 2, 2),
-              "the two surfaces, in any order")
+  record
+      .need("between", &WrittenPair::between,
+            list_of(name_of("surface"), "a list of two surface names", 2, 2),
+            "the two surfaces, in any order")
       .need("friction", &WrittenPair::friction, number(not_negative()), "Coulomb coefficient")
       .need("source", &WrittenPair::source, text(), kSource);
   return record.kind();
@@ -161,9 +182,10 @@ Kind<model::Line> line() {
   using model::Line;
   using model::RubberLaw;
   using Term = std::pair<double, double>;
-  Record<RubberLaw> rubber("rubber",
-                           "Incompressible rubber (Ogden): T = A Σ μ (λ^(α−1) − λ^(−α/2−1)), λ the stretch. One term "
-                           "with α = 2 is neo-Hookean.");
+  Record<RubberLaw> rubber(
+      "rubber",
+      "Incompressible rubber (Ogden): T = A Σ μ (λ^(α−1) − λ^(−α/2−1)), λ the stretch. One term "
+      "with α = 2 is neo-Hookean.");
   struct WrittenTerm {
     double modulus = 0, exponent = 0;
   };
@@ -172,13 +194,14 @@ Kind<model::Line> line() {
       .need("exponent", &WrittenTerm::exponent, number(), "α, not 0; μ α must be positive")
       .check([](WrittenTerm& t, const Node& node) {
         if (!(t.modulus * t.exponent > 0))
-          throw not_allowed(*node.find("exponent"), "modulus × exponent > 0", "otherwise the term softens the cord at once");
+          throw not_allowed(*node.find("exponent"), "modulus × exponent > 0",
+                            "otherwise the term softens the cord at once");
       });
   const Kind<Term> as_pair = turned_into<Term, WrittenTerm>(
       term.kind(), [](const WrittenTerm& t, const Node&) { return Term(t.modulus, t.exponent); });
   rubber
-      .may("area", &RubberLaw::area, quantity("m2", positive()), Absent{"of a full circle with the line's diameter"},
-           "unstretched cross-section A")
+      .may("area", &RubberLaw::area, quantity("m2", positive()),
+           Absent{"of a full circle with the line's diameter"}, "unstretched cross-section A")
       .need("terms", &RubberLaw::terms, list_of(as_pair, "a list of terms", 1, 6), "the terms of the sum")
       .need("max_stretch", &RubberLaw::max_stretch, number({1, 1e3, true, false, "> 1"}),
             "the law is valid up to this stretch");
@@ -186,17 +209,20 @@ Kind<model::Line> line() {
 
   Record<Line> record("line", "A kind of cord. Exactly one tension law.");
   record.need("diameter", &Line::diameter, quantity("m", positive()), "outer diameter")
-      .one_of("law", "axial_stiffness", &Line::law,
-              turned_into<model::TensionLaw, double>(
-                  axial, [](double value, const Node&) { return model::TensionLaw(model::LinearLaw{value}); }),
-              "EA in T = EA (λ − 1)")
-      .one_of("law", "rubber", &Line::law,
-              turned_into<model::TensionLaw, RubberLaw>(
-                  rubber.kind(), [](const RubberLaw& value, const Node&) { return model::TensionLaw(value); }),
-              "a rubber law")
+      .one_of(
+          "law", "axial_stiffness", &Line::law,
+          turned_into<model::TensionLaw, double>(
+              axial, [](double value, const Node&) { return model::TensionLaw(model::LinearLaw{value}); }),
+          "EA in T = EA (λ − 1)")
+      .one_of(
+          "law", "rubber", &Line::law,
+          turned_into<model::TensionLaw, RubberLaw>(
+              rubber.kind(), [](const RubberLaw& value, const Node&) { return model::TensionLaw(value); }),
+          "a rubber law")
       .one_of("law", "table", &Line::law,
               turned_into<model::TensionLaw, std::vector<Term>>(
-                  list_of(pair_of(number(positive()), quantity("N", not_negative()), "a pair: [stretch, tension]"),
+                  list_of(pair_of(number(positive()), quantity("N", not_negative()),
+                                  "a pair: [stretch, tension]"),
                           "a list of pairs [stretch, tension], at least 2, both rising, from [1, 0 N]", 2),
                   read_table),
               "measured points [stretch, tension]")
@@ -213,31 +239,39 @@ Kind<model::Line> line() {
 Kind<model::Motor> motor() {
   using model::Motor;
   Record<Motor> record("motor", "A brushed motor with permanent magnets. Inductance is neglected.");
-  record.need("resistance", &Motor::resistance, quantity("Ohm", positive()), "of the winding at the reference temperature")
+  record
+      .need("resistance", &Motor::resistance, quantity("Ohm", positive()),
+            "of the winding at the reference temperature")
       .need("torque_constant", &Motor::torque_constant, quantity("N.m/A", positive()),
             "torque per current, equal to the voltage per turning rate")
-      .need("rotor_inertia", &Motor::rotor_inertia, quantity("kg.m2", positive()), "moment of inertia of the rotor")
+      .need("rotor_inertia", &Motor::rotor_inertia, quantity("kg.m2", positive()),
+            "moment of inertia of the rotor")
       .may("static_drag", &Motor::static_drag, quantity("N.m", not_negative()), Default{"0 N·m"},
            "torque of brushes and cogging at rest")
       .may("kinetic_drag", &Motor::kinetic_drag, quantity("N.m", not_negative()), Default{"0 N·m"},
            "torque of the brushes while turning")
-      .may("viscous_drag", &Motor::viscous_drag, quantity("N.m.s/rad", not_negative()), Default{"0 N·m·s/rad"},
-           "drag torque per turning rate")
-      .may("resistance_slope", &Motor::resistance_slope, quantity("K-1", not_negative()), Default{"0.00393 1/K"},
-           "relative change of resistance with temperature; the default is copper's")
-      .may("reference_temperature", &Motor::reference_temperature, quantity("K", positive()), Default{"20 degC"},
-           "at which the resistance is given")
-      .need("winding_to_housing", &Motor::winding_to_housing, quantity("K/W", positive()), "thermal resistance")
-      .need("housing_to_ambient", &Motor::housing_to_ambient, quantity("K/W", positive()), "thermal resistance")
-      .need("winding_capacity", &Motor::winding_capacity, quantity("J/K", positive()), "heat capacity of the winding")
-      .need("housing_capacity", &Motor::housing_capacity, quantity("J/K", positive()), "heat capacity of the housing")
+      .may("viscous_drag", &Motor::viscous_drag, quantity("N.m.s/rad", not_negative()),
+           Default{"0 N·m·s/rad"}, "drag torque per turning rate")
+      .may("resistance_slope", &Motor::resistance_slope, quantity("K-1", not_negative()),
+           Default{"0.00393 1/K"}, "relative change of resistance with temperature; the default is copper's")
+      .may("reference_temperature", &Motor::reference_temperature, quantity("K", positive()),
+           Default{"20 degC"}, "at which the resistance is given")
+      .need("winding_to_housing", &Motor::winding_to_housing, quantity("K/W", positive()),
+            "thermal resistance")
+      .need("housing_to_ambient", &Motor::housing_to_ambient, quantity("K/W", positive()),
+            "thermal resistance")
+      .need("winding_capacity", &Motor::winding_capacity, quantity("J/K", positive()),
+            "heat capacity of the winding")
+      .need("housing_capacity", &Motor::housing_capacity, quantity("J/K", positive()),
+            "heat capacity of the housing")
       .may("highest_winding_temperature", &Motor::highest_winding_temperature, quantity("K", positive()),
            Absent{"no rating"}, "rated limit of the winding")
       .need("source", &Motor::source, text(), kSource)
       .check([](Motor& value, const Node& node) {
         if (value.static_drag < value.kinetic_drag) {
           const Node* at = node.find("static_drag");
-          throw not_allowed(at != nullptr ? *at : *node.find("kinetic_drag"), "static_drag >= kinetic_drag", "");
+          throw not_allowed(at != nullptr ? *at : *node.find("kinetic_drag"), "static_drag >= kinetic_drag",
+                            "");
         }
       });
   return record.kind();
@@ -249,14 +283,17 @@ Kind<model::Gearhead> gearhead() {
   record.need("ratio", &Gearhead::ratio, number(positive()), "rotor turns per output turn")
       .need("forward_efficiency", &Gearhead::forward_efficiency, number(share()),
             "output torque / (ratio × input torque) while the motor drives")
-      .need("backward_efficiency", &Gearhead::backward_efficiency, number({0, 1, false, false, "from 0 to 1"}),
-            "ratio × input torque / output torque while the output drives; 0 locks. Often near 2 − 1/η for each stage, "
+      .need("backward_efficiency", &Gearhead::backward_efficiency,
+            number({0, 1, false, false, "from 0 to 1"}),
+            "ratio × input torque / output torque while the output drives; 0 locks. Often near 2 − 1/η for "
+            "each stage, "
             "then multiplied")
       .may("drag", &Gearhead::drag, quantity("N.m", not_negative()), Default{"0 N·m"},
            "constant torque, referred to the output shaft")
       .may("output_inertia", &Gearhead::output_inertia, quantity("kg.m2", not_negative()), Default{"0 kg·m²"},
            "gears and pulley, at the output")
-      .may("backlash", &Gearhead::backlash, quantity("rad", not_negative()), Default{"0 deg"}, "whole play at the output")
+      .may("backlash", &Gearhead::backlash, quantity("rad", not_negative()), Default{"0 deg"},
+           "whole play at the output")
       .may("torsional_stiffness", &Gearhead::torsional_stiffness, quantity("N.m/rad", positive()),
            Absent{"rigid"}, "at the output; needed with backlash")
       .may("torque_rating", &Gearhead::torque_rating, quantity("N.m", positive()), Absent{"no rating"},

@@ -16,8 +16,8 @@ namespace {
 
 constexpr std::size_t kDeepest = 30;  // the file kinds need about 8; recursion over the nodes stays harmless
 
-// Builds nodes from the library's events. Events, not the library's own tree, because only they show aliases at their
-// own place, duplicate keys, and nesting before it is built.
+// Builds nodes from the library's events. Events, not the library's own tree, because only they show aliases
+// at their own place, duplicate keys, and nesting before it is built.
 class Builder : public YAML::EventHandler {
  public:
   Builder(const std::string& file, const std::string& text)
@@ -58,8 +58,10 @@ class Builder : public YAML::EventHandler {
   void OnScalar(const YAML::Mark& mark, const std::string& tag, YAML::anchor_t anchor,
                 const std::string& value) override {
     refuse_anchor(mark, anchor);
-    if (tag == "!") check_quotes(mark);
-    else refuse_tag(mark, tag);
+    if (tag == "!")
+      check_quotes(mark);
+    else
+      refuse_tag(mark, tag);
     add(mark, Node::Kind::text, value);
   }
 
@@ -104,10 +106,12 @@ class Builder : public YAML::EventHandler {
 
   void refuse_tag(const YAML::Mark& mark, const std::string& tag) const {
     if (!tag.empty() && tag != "?")
-      throw complaint(place(mark), fmt::format("the tag '{}' is not used in these files", tag), "the value itself", "");
+      throw complaint(place(mark), fmt::format("the tag '{}' is not used in these files", tag),
+                      "the value itself", "");
   }
 
-  // The library accepts a quote that is never closed, or closed lines below, and swallows what stands between.
+  // The library accepts a quote that is never closed, or closed lines below, and swallows what stands
+  // between.
   void check_quotes(const YAML::Mark& mark) const {
     const std::size_t begin = offset(mark);
     const char quote = begin < text_.size() ? text_[begin] : '\0';
@@ -118,8 +122,10 @@ class Builder : public YAML::EventHandler {
       if (quote == '"' && text_[i] == '\\') {
         ++i;
       } else if (text_[i] == quote) {
-        if (quote == '\'' && i + 1 < text_.size() && text_[i + 1] == '\'') ++i;
-        else return;
+        if (quote == '\'' && i + 1 < text_.size() && text_[i + 1] == '\'')
+          ++i;
+        else
+          return;
       }
     }
     throw complaint(place(mark), "this quote is not closed on its line", fmt::format("a closing {}", quote),
@@ -181,7 +187,8 @@ class Builder : public YAML::EventHandler {
 
   void open(const YAML::Mark& mark, Node::Kind kind) {
     if (expects_key())
-      throw complaint(place(mark), "a list or map stands where a key belongs", "a plain key", "is a bracket not closed?");
+      throw complaint(place(mark), "a list or map stands where a key belongs", "a plain key",
+                      "is a bracket not closed?");
     if (open_.size() >= kDeepest)
       throw complaint(place(mark), fmt::format("nested deeper than {} levels", kDeepest), "", "");
     Open entry;
@@ -203,14 +210,16 @@ std::unique_ptr<Node> parse_document(const std::string& file, const std::string&
   try {
     std::istringstream in(text);
     YAML::Parser parser(in);
-    if (!parser.HandleNextDocument(builder)) throw complaint({file, 0, 0}, "the file is empty", "a YAML map", "");
+    if (!parser.HandleNextDocument(builder))
+      throw complaint({file, 0, 0}, "the file is empty", "a YAML map", "");
     std::unique_ptr<Node> root = builder.take();
     // Never looped: two calls tell whether something follows, more can hang.
     Builder rest(file, text);
     if (parser.HandleNextDocument(rest)) {
       const std::unique_ptr<Node> second = rest.take();
-      throw complaint(second ? second->place() : Place{file, 0, 0}, "text after the end of the first document",
-                      "one document a file", "remove '---' or '...', or check the indentation");
+      throw complaint(second ? second->place() : Place{file, 0, 0},
+                      "text after the end of the first document", "one document a file",
+                      "remove '---' or '...', or check the indentation");
     }
     if (root == nullptr || root->kind == Node::Kind::empty)
       throw complaint({file, 0, 0}, "the file holds nothing but comments", "a YAML map", "");

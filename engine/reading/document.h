@@ -7,8 +7,8 @@
 
 namespace sinewright::reading {
 
-/// Turns one YAML text into nodes. Only what these files need is accepted: one document, maps with plain unique keys,
-/// lists and texts; no anchors, aliases, tags or merges.
+/// Turns one YAML text into nodes. Only what these files need is accepted: one document, maps with plain
+/// unique keys, lists and texts; no anchors, aliases, tags or merges.
 ///
 /// @param file  the name shown in messages.
 /// @throws InvalidInput with line and column for anything else.

@@ -53,9 +53,11 @@ Kind<double> quantity(const std::string& unit, Bounds bounds) {
     if (std::isfinite(bounds.low)) number[bounds.low_open ? "exclusiveMinimum" : "minimum"] = bounds.low;
     if (std::isfinite(bounds.high)) number[bounds.high_open ? "exclusiveMaximum" : "maximum"] = bounds.high;
     kind.shown.schema["anyOf"] = {
-        number, {{"type", "string"}, {"pattern", fmt::format("^\\s*{}\\s*(%|percent)?\\s*$", kNumberPattern)}}};
+        number,
+        {{"type", "string"}, {"pattern", fmt::format("^\\s*{}\\s*(%|percent)?\\s*$", kNumberPattern)}}};
   } else {
-    // A JSON Schema cannot tell dimensions: it asks for a number, a sign if allowed (in degC it always is), and some unit.
+    // A JSON Schema cannot tell dimensions: it asks for a number, a sign if allowed (in degC it always is),
+    // and some unit.
     const bool no_sign = bounds.low >= 0 && unit != "K";
     kind.shown.schema = {{"type", "string"},
                          {"pattern", fmt::format("^\\s*{}{}\\s*(1/)?[^\\s0-9+.,-].*$", no_sign ? "(?!-)" : "",
@@ -81,7 +83,8 @@ Kind<std::string> text() {
   Kind<std::string> kind;
   kind.shown = {"text", {{"type", "string"}}, {}};
   kind.read = [](const Node& node) {
-    if (node.kind != Node::Kind::text || node.text.empty()) throw not_allowed(node, needed_text(node, "a text"));
+    if (node.kind != Node::Kind::text || node.text.empty())
+      throw not_allowed(node, needed_text(node, "a text"));
     return node.text;
   };
   return kind;
@@ -109,7 +112,8 @@ Kind<Vector3d> vector3(const std::string& unit, Bounds bounds) {
   const Kind<double> item = quantity(unit, bounds);
   const std::string words = "a list of 3: x, y, z, each " + item.shown.words;
   Kind<Vector3d> kind;
-  kind.shown = {words, {{"type", "array"}, {"items", item.shown.schema}, {"minItems", 3}, {"maxItems", 3}}, {}};
+  kind.shown = {
+      words, {{"type", "array"}, {"items", item.shown.schema}, {"minItems", 3}, {"maxItems", 3}}, {}};
   kind.read = [item, words](const Node& node) {
     require_list(node, words, 3, 3);
     return Vector3d(item.read(*node.children[0]), item.read(*node.children[1]), item.read(*node.children[2]));
@@ -126,7 +130,8 @@ Kind<Vector3d> direction() {
     require_list(node, words, 3, 3);
     const Vector3d given = plain.read(node);
     const double size = given.stableNorm();
-    if (!(size > 1e-12) || !std::isfinite(size)) throw not_allowed(node, words, "its length is zero or immense");
+    if (!(size > 1e-12) || !std::isfinite(size))
+      throw not_allowed(node, words, "its length is zero or immense");
     return Vector3d(given / size);
   };
   return kind;
@@ -135,9 +140,11 @@ Kind<Vector3d> direction() {
 Kind<Matrix3d> inertia() {
   const Kind<double> item = quantity("kg.m2");
   const std::string words =
-      "a list of 3 (about the centre of mass: xx, yy, zz) or 6 (xx, yy, zz, xy, yz, zx), each " + item.shown.words;
+      "a list of 3 (about the centre of mass: xx, yy, zz) or 6 (xx, yy, zz, xy, yz, zx), each " +
+      item.shown.words;
   Kind<Matrix3d> kind;
-  kind.shown = {words, {{"type", "array"}, {"items", item.shown.schema}, {"minItems", 3}, {"maxItems", 6}}, {}};
+  kind.shown = {
+      words, {{"type", "array"}, {"items", item.shown.schema}, {"minItems", 3}, {"maxItems", 6}}, {}};
   kind.read = [item, words](const Node& node) -> Matrix3d {
     require_list(node, words, 3, 6);
     if (node.children.size() != 3 && node.children.size() != 6) throw not_allowed(node, words);
@@ -145,15 +152,18 @@ Kind<Matrix3d> inertia() {
     for (std::size_t i = 0; i < node.children.size(); ++i) v[i] = item.read(*node.children[i]);
     Matrix3d matrix;
     matrix << v[0], v[3], v[5], v[3], v[1], v[4], v[5], v[4], v[2];
-    const Vector3d principal = Eigen::SelfAdjointEigenSolver<Matrix3d>(matrix, Eigen::EigenvaluesOnly).eigenvalues();
+    const Vector3d principal =
+        Eigen::SelfAdjointEigenSolver<Matrix3d>(matrix, Eigen::EigenvaluesOnly).eigenvalues();
     if (!(principal[0] > 0))
-      throw not_allowed(node, "principal moments > 0",
-                        fmt::format("they are {:.4g}, {:.4g}, {:.4g} kg·m²", principal[0], principal[1], principal[2]));
+      throw not_allowed(
+          node, "principal moments > 0",
+          fmt::format("they are {:.4g}, {:.4g}, {:.4g} kg·m²", principal[0], principal[1], principal[2]));
     // Real bodies obey the triangle inequality; a flat plate reaches equality, hence the rounding margin.
     if (principal[0] + principal[1] < principal[2] * (1 - 1e-9))
-      throw not_allowed(node, "no principal moment larger than the sum of the other two",
-                        fmt::format("they are {:.4g}, {:.4g}, {:.4g} kg·m²: no distribution of mass has these",
-                                    principal[0], principal[1], principal[2]));
+      throw not_allowed(
+          node, "no principal moment larger than the sum of the other two",
+          fmt::format("they are {:.4g}, {:.4g}, {:.4g} kg·m²: no distribution of mass has these",
+                      principal[0], principal[1], principal[2]));
     return matrix;
   };
   return kind;
@@ -174,9 +184,10 @@ void require_map(const Node& node, const std::string& needed) {
 
 void require_name(const Node& node, const std::string& name) {
   const auto letter = [](char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); };
-  const bool good = letter(name.front()) && name.size() <= 60 && std::all_of(name.begin(), name.end(), [&](char c) {
-                      return letter(c) || (c >= '0' && c <= '9') || c == '_' || c == '-';
-                    });
+  const bool good =
+      letter(name.front()) && name.size() <= 60 && std::all_of(name.begin(), name.end(), [&](char c) {
+        return letter(c) || (c >= '0' && c <= '9') || c == '_' || c == '-';
+      });
   if (!good)
     throw complaint(node.key_place(), fmt::format("{}: the name is not allowed", node.path()),
                     "a letter, then letters, digits, '_' or '-', at most 60", "");
@@ -187,7 +198,8 @@ const Json& name_schema() {
   return schema;
 }
 
-InvalidInput unknown_name_key(const Node& node, const std::string& what, const std::vector<std::string>& known) {
+InvalidInput unknown_name_key(const Node& node, const std::string& what,
+                              const std::vector<std::string>& known) {
   const std::string near = nearest(node.key, known);
   return complaint(node.key_place(), fmt::format("{}: there is no such {}", node.path(), what),
                    known.empty() ? std::string() : fmt::format("one of: {}", listed(known)),

@@ -22,7 +22,7 @@ struct RecordShown;
 
 /// How a kind of value looks from outside: what the schema and the reference say about it.
 struct Shown {
-  std::string words;   ///< "a length, such as \"5 mm\"; > 0"
+  std::string words;  ///< "a length, such as \"5 mm\"; > 0"
   Json schema;
   std::vector<std::shared_ptr<const RecordShown>> records;  ///< maps with keys of their own, described apart
 };
@@ -33,13 +33,13 @@ struct FieldShown {
   Shown value;
   std::string about;
   bool required = false;
-  std::string absent;      ///< what holds when the key is not there
-  std::string group;       ///< exactly one key of a group must be there; empty: no group
+  std::string absent;  ///< what holds when the key is not there
+  std::string group;   ///< exactly one key of a group must be there; empty: no group
 };
 
 /// A map with fixed keys, for the schema and the reference.
 struct RecordShown {
-  std::string name;        ///< unique, snake_case
+  std::string name;  ///< unique, snake_case
   std::string about;
   std::vector<FieldShown> fields;
 };
@@ -57,11 +57,17 @@ struct Bounds {
   double high = std::numeric_limits<double>::infinity();
   bool low_open = false;
   bool high_open = false;
-  std::string words;       ///< "> 0"
+  std::string words;  ///< "> 0"
 };
-inline Bounds any() { return {}; }
-inline Bounds positive() { return {0, std::numeric_limits<double>::infinity(), true, false, "> 0"}; }
-inline Bounds not_negative() { return {0, std::numeric_limits<double>::infinity(), false, false, ">= 0"}; }
+inline Bounds any() {
+  return {};
+}
+inline Bounds positive() {
+  return {0, std::numeric_limits<double>::infinity(), true, false, "> 0"};
+}
+inline Bounds not_negative() {
+  return {0, std::numeric_limits<double>::infinity(), false, false, ">= 0"};
+}
 
 /// A name given to a part, or the use of one, with its place for later messages.
 struct Name {
@@ -80,7 +86,9 @@ template <class T>
 using Named = std::vector<Entry<T>>;
 
 [[nodiscard]] Kind<double> quantity(const std::string& unit, Bounds bounds = any());
-[[nodiscard]] inline Kind<double> number(Bounds bounds = any()) { return quantity("1", std::move(bounds)); }
+[[nodiscard]] inline Kind<double> number(Bounds bounds = any()) {
+  return quantity("1", std::move(bounds));
+}
 /// A quantity, or the word "none" that stands for `value`.
 [[nodiscard]] Kind<double> quantity_or_none(const std::string& unit, Bounds bounds, double value);
 [[nodiscard]] Kind<std::string> text();
@@ -148,8 +156,11 @@ template <class A, class B>
 Kind<std::pair<A, B>> pair_of(Kind<A> a, Kind<B> b, const std::string& words) {
   Kind<std::pair<A, B>> kind;
   kind.shown.words = words;
-  kind.shown.schema = {{"type", "array"}, {"prefixItems", {a.shown.schema, b.shown.schema}},
-                       {"items", {{"anyOf", {a.shown.schema, b.shown.schema}}}}, {"minItems", 2}, {"maxItems", 2}};
+  kind.shown.schema = {{"type", "array"},
+                       {"prefixItems", {a.shown.schema, b.shown.schema}},
+                       {"items", {{"anyOf", {a.shown.schema, b.shown.schema}}}},
+                       {"minItems", 2},
+                       {"maxItems", 2}};
   kind.read = [a, b, words](const Node& node) {
     require_list(node, words, 2, 2);
     return std::pair<A, B>{a.read(*node.children[0]), b.read(*node.children[1])};
@@ -161,9 +172,10 @@ Kind<std::pair<A, B>> pair_of(Kind<A> a, Kind<B> b, const std::string& words) {
 template <class T>
 Kind<Named<T>> named(Kind<T> value, const std::string& what) {
   Kind<Named<T>> kind;
-  kind.shown = {"a map from names to " + plural(what),
-                {{"type", "object"}, {"propertyNames", name_schema()}, {"additionalProperties", value.shown.schema}},
-                value.shown.records};
+  kind.shown = {
+      "a map from names to " + plural(what),
+      {{"type", "object"}, {"propertyNames", name_schema()}, {"additionalProperties", value.shown.schema}},
+      value.shown.records};
   kind.read = [value, what](const Node& node) {
     require_map(node, "a map from names to " + plural(what));
     Named<T> entries;

@@ -9,19 +9,20 @@
 
 namespace sinewright::reading {
 
-/// A piece of a file as it was written: no number is read yet, every piece knows its place and its path of keys.
+/// A piece of a file as it was written: no number is read yet, every piece knows its place and its path of
+/// keys.
 struct Node {
   enum class Kind { empty, text, list, map };
 
   Kind kind = Kind::empty;
-  std::string text;                              ///< of a text node
-  std::string key;                               ///< under which it stands in its parent; the index in a list
+  std::string text;  ///< of a text node
+  std::string key;   ///< under which it stands in its parent; the index in a list
   const Node* parent = nullptr;
-  std::vector<std::unique_ptr<Node>> children;   ///< of a map or list, in order
-  std::shared_ptr<const std::string> file;       ///< name of the file
-  int line = 0, column = 0;                      ///< of the value, from 1
-  int key_line = 0, key_column = 0;              ///< of the key, 0 if it has none
-  bool added = false;                            ///< an override put it here on the way to a key below; it stands in no file
+  std::vector<std::unique_ptr<Node>> children;  ///< of a map or list, in order
+  std::shared_ptr<const std::string> file;      ///< name of the file
+  int line = 0, column = 0;                     ///< of the value, from 1
+  int key_line = 0, key_column = 0;             ///< of the key, 0 if it has none
+  bool added = false;  ///< an override put it here on the way to a key below; it stands in no file
 
   [[nodiscard]] Place place() const { return {*file, line, column}; }
 

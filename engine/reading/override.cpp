@@ -12,11 +12,14 @@ namespace {
 
 constexpr std::size_t kLongestPath = 20;
 
-Place place_of(const Override& change) { return {change.origin + " " + change.written, 0, 0}; }
+Place place_of(const Override& change) {
+  return {change.origin + " " + change.written, 0, 0};
+}
 
 std::string trimmed(const std::string& text) {
   const auto first = text.find_first_not_of(" \t");
-  return first == std::string::npos ? std::string() : text.substr(first, text.find_last_not_of(" \t") - first + 1);
+  return first == std::string::npos ? std::string()
+                                    : text.substr(first, text.find_last_not_of(" \t") - first + 1);
 }
 
 // Messages name the override instead of a line in a file.
@@ -31,7 +34,8 @@ Node* step_into_list(Node& list, const std::string& key, const Override& change)
   if (error != std::errc{} || end != key.data() + key.size() || index >= list.children.size())
     throw complaint(place_of(change), fmt::format("{} has no item '{}'", list.path(), key),
                     list.children.empty() ? "the list is empty"
-                                          : fmt::format("a number from 0 to {}", list.children.size() - 1), "");
+                                          : fmt::format("a number from 0 to {}", list.children.size() - 1),
+                    "");
   return list.children[index].get();
 }
 
@@ -64,8 +68,10 @@ Override parse_override(const std::string& written, const std::string& origin) {
   for (const std::string& key : change.keys)
     if (key.empty())
       throw complaint(place_of(change), "a key is empty", "key.path=value, such as duration=2 s", "");
-  if (change.keys.size() > kLongestPath) throw complaint(place_of(change), "the key path is too long", "", "");
-  if (change.value.empty()) throw complaint(place_of(change), "the value is empty", "key.path=value, such as duration=2 s", "");
+  if (change.keys.size() > kLongestPath)
+    throw complaint(place_of(change), "the key path is too long", "", "");
+  if (change.value.empty())
+    throw complaint(place_of(change), "the value is empty", "key.path=value, such as duration=2 s", "");
   return change;
 }
 
@@ -74,8 +80,9 @@ void apply_override(Node& root, const Override& change) {
   Node* node = &root;
   for (const std::string& key : change.keys) {
     if (node->kind == Node::Kind::text)
-      throw complaint(place_of(change), fmt::format("{} = {} has no key '{}' below it", node->path(), shown(*node), key),
-                      "", "the path goes one step too far");
+      throw complaint(place_of(change),
+                      fmt::format("{} = {} has no key '{}' below it", node->path(), shown(*node), key), "",
+                      "the path goes one step too far");
     if (node->kind == Node::Kind::list) {
       node = step_into_list(*node, key, change);
       continue;

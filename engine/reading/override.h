@@ -18,8 +18,8 @@ struct Override {
 /// @throws InvalidInput if there is no '=', a key is empty or the value is.
 [[nodiscard]] Override parse_override(const std::string& written, const std::string& origin = "--set");
 
-/// Replaces the value at the path, or adds the key; whether the key may be there is for the reader to say, which then
-/// finds it marked as added.
+/// Replaces the value at the path, or adds the key; whether the key may be there is for the reader to say,
+/// which then finds it marked as added.
 /// @throws InvalidInput if the path leads through a value or past the end of a list, or the value is no YAML.
 void apply_override(Node& root, const Override& change);
 

@@ -17,26 +17,32 @@ namespace {
 namespace fs = std::filesystem;
 
 const std::vector<std::string> kFileKinds = {"model", "parts", "scenario"};
-const std::vector<std::string> kPartsMaps = {"materials", "surfaces", "friction_pairs", "lines", "motors", "gearheads"};
+const std::vector<std::string> kPartsMaps = {"materials", "surfaces", "friction_pairs",
+                                             "lines",     "motors",   "gearheads"};
 
 // A file taken apart, of the right kind by its first key.
 std::unique_ptr<Node> open_file(Source& source, const fs::path& path, const std::string& kind) {
   const Source::File& file = source.text(path);
   std::unique_ptr<Node> root = parse_document(file.path, file.text);
   if (root->kind != Node::Kind::map)
-    throw complaint(root->place(), "the file is no YAML map", fmt::format("keys, the first being 'sinewright: {}'", kind), "");
+    throw complaint(root->place(), "the file is no YAML map",
+                    fmt::format("keys, the first being 'sinewright: {}'", kind), "");
   const Node* written = root->find("sinewright");
   const std::string needed = fmt::format("sinewright: {}", kind);
-  if (written == nullptr) throw missing(*root, "sinewright", needed, "the file is read as a " + kind + " file");
+  if (written == nullptr)
+    throw missing(*root, "sinewright", needed, "the file is read as a " + kind + " file");
   if (written->kind != Node::Kind::text || written->text != kind) {
     const bool other = std::find(kFileKinds.begin(), kFileKinds.end(), written->text) != kFileKinds.end();
-    throw not_allowed(*written, needed, other ? fmt::format("this is a {} file where a {} file is wanted", written->text, kind) : "");
+    throw not_allowed(
+        *written, needed,
+        other ? fmt::format("this is a {} file where a {} file is wanted", written->text, kind) : "");
   }
   return root;
 }
 
 bool names_part(const Override& change) {
-  return change.keys.size() >= 2 && std::find(kPartsMaps.begin(), kPartsMaps.end(), change.keys[0]) != kPartsMaps.end();
+  return change.keys.size() >= 2 &&
+         std::find(kPartsMaps.begin(), kPartsMaps.end(), change.keys[0]) != kPartsMaps.end();
 }
 
 // Applies a change to a part in the file that defines it.
@@ -54,7 +60,8 @@ void apply_to_part(const Override& change, Node& model, const std::vector<std::u
     for (const std::string& name : known_names(*section)) known.push_back(name);
   }
   const std::string near = nearest(change.keys[1], known);
-  throw complaint({change.origin + " " + change.written, 0, 0}, fmt::format("{} has no '{}'", change.keys[0], change.keys[1]),
+  throw complaint({change.origin + " " + change.written, 0, 0},
+                  fmt::format("{} has no '{}'", change.keys[0], change.keys[1]),
                   known.empty() ? "" : "one of: " + listed(known),
                   near.empty() ? "" : fmt::format("the nearest known one is '{}'", near));
 }
@@ -63,7 +70,8 @@ void apply_to_part(const Override& change, Node& model, const std::vector<std::u
 std::vector<fs::path> used_files(const Node& root, const fs::path& folder) {
   std::vector<fs::path> files;
   const Node* use = root.find("use");
-  if (use == nullptr || use->kind != Node::Kind::list) return files;  // what is wrong with it, the tables will say
+  if (use == nullptr || use->kind != Node::Kind::list)
+    return files;  // what is wrong with it, the tables will say
   for (const auto& item : use->children) {
     if (item->kind != Node::Kind::text || item->text.empty()) return {};
     const fs::path file = (folder / item->text).lexically_normal();
@@ -81,8 +89,9 @@ auto open_named(const Node& node, Open open) {
     return open();
   } catch (const InvalidInput& error) {
     const Place place = node.place();
-    throw InvalidInput(fmt::format("{}\n  used by: {}{}", error.what(), place.file,
-                                   place.line > 0 ? fmt::format(":{}:{}", place.line, place.column) : std::string()));
+    throw InvalidInput(
+        fmt::format("{}\n  used by: {}{}", error.what(), place.file,
+                    place.line > 0 ? fmt::format(":{}:{}", place.line, place.column) : std::string()));
   }
 }
 
@@ -97,15 +106,18 @@ model::Model read_model(Source& source, const fs::path& path, const std::vector<
   const std::unique_ptr<Node> root = open_file(source, path, "model");
   std::vector<Override> part_changes;
   const auto take = [&](Override change) {
-    if (names_part(change)) part_changes.push_back(std::move(change));
-    else apply_override(*root, change);
+    if (names_part(change))
+      part_changes.push_back(std::move(change));
+    else
+      apply_override(*root, change);
   };
   for (const std::string& written : changes) take(parse_override(written, origin));
   for (const std::string& written : overrides) take(parse_override(written));
   std::vector<std::unique_ptr<Node>> part_roots;
   const std::vector<fs::path> used = used_files(*root, path.parent_path());
   for (std::size_t i = 0; i < used.size(); ++i)
-    part_roots.push_back(open_named(*root->find("use")->children[i], [&] { return open_file(source, used[i], "parts"); }));
+    part_roots.push_back(
+        open_named(*root->find("use")->children[i], [&] { return open_file(source, used[i], "parts"); }));
   for (const Override& change : part_changes) apply_to_part(change, *root, part_roots);
 
   // Made once: the descriptions never change, and making them costs as much as reading a file.
@@ -116,7 +128,8 @@ model::Model read_model(Source& source, const fs::path& path, const std::vector<
   return resolve_model(model_kind.read(*root), parts);
 }
 
-model::Scenario read_scenario(Source& source, const fs::path& path, const std::vector<std::string>& overrides) {
+model::Scenario read_scenario(Source& source, const fs::path& path,
+                              const std::vector<std::string>& overrides) {
   const std::unique_ptr<Node> root = open_file(source, path, "scenario");
   const std::string to_model = "model.";
   std::vector<std::string> model_overrides;
@@ -131,10 +144,9 @@ model::Scenario read_scenario(Source& source, const fs::path& path, const std::v
   ScenarioFile file = scenario_kind.read(*root);
   file.place = {*root->file, 1, 1};
   const fs::path model_path = (path.parent_path() / file.model).lexically_normal();
-  model::Model model =
-      open_named(*root->find("model"), [&] {
-        return read_model(source, model_path, file.change, *root->file + ": change", model_overrides);
-      });
+  model::Model model = open_named(*root->find("model"), [&] {
+    return read_model(source, model_path, file.change, *root->file + ": change", model_overrides);
+  });
   return resolve_scenario(file, std::move(model));
 }
 

@@ -8,31 +8,35 @@
 #include "model/scenario.h"
 #include "reading/source.h"
 
-/// YAML files to models and scenarios. The keys are described in docs/user-guide/yaml.md, which is made from the same
-/// tables that read the files.
+/// YAML files to models and scenarios. The keys are described in docs/user-guide/yaml.md, which is made from
+/// the same tables that read the files.
 namespace sinewright::reading {
 
-/// Reads a model file and the parts files it uses, checks everything that can be checked without computing, and
-/// resolves names to indices.
+/// Reads a model file and the parts files it uses, checks everything that can be checked without computing,
+/// and resolves names to indices.
 ///
-/// @param overrides  "key.path=value", applied to the text before it is read: "drives.flexor.current_limit=0.5 A".
+/// @param overrides  "key.path=value", applied to the text before it is read:
+/// "drives.flexor.current_limit=0.5 A".
 ///                   List items go by number: "cords.flexor.path.0.at=[0 mm, 1 mm, 0 mm]". A part, such as
 ///                   "lines.braid.diameter=0.6 mm", is found in whichever file defines it.
 /// @throws InvalidInput with file, line, column, key, value, what is needed and a hint.
 [[nodiscard]] model::Model read_model(Source& source, const std::filesystem::path& path,
                                       const std::vector<std::string>& overrides = {});
 
-/// The same with the changes that a scenario asks for, applied before the overrides. @param origin  names the scenario.
-[[nodiscard]] model::Model read_model(Source& source, const std::filesystem::path& path, const std::vector<std::string>& changes,
-                                      const std::string& origin, const std::vector<std::string>& overrides);
+/// The same with the changes that a scenario asks for, applied before the overrides. @param origin  names the
+/// scenario.
+[[nodiscard]] model::Model read_model(Source& source, const std::filesystem::path& path,
+                                      const std::vector<std::string>& changes, const std::string& origin,
+                                      const std::vector<std::string>& overrides);
 
 /// Reads a scenario file and its model. Overrides that begin with "model." go to the model's files.
 /// @throws InvalidInput as read_model.
 [[nodiscard]] model::Scenario read_scenario(Source& source, const std::filesystem::path& path,
                                             const std::vector<std::string>& overrides = {});
 
-/// The JSON Schema (draft 2020-12) of a file kind: "model", "parts" or "scenario". For editors: it knows keys, names
-/// and the form of quantities, while dimensions, ranges with units and references are checked on reading only.
+/// The JSON Schema (draft 2020-12) of a file kind: "model", "parts" or "scenario". For editors: it knows
+/// keys, names and the form of quantities, while dimensions, ranges with units and references are checked on
+/// reading only.
 /// @throws InvalidInput for another kind.
 [[nodiscard]] std::string json_schema(std::string_view kind);
 

@@ -13,7 +13,8 @@
 
 namespace sinewright::reading {
 
-/// What holds when an optional key is absent: either a value, written as in a file and read the same way, or words.
+/// What holds when an optional key is absent: either a value, written as in a file and read the same way, or
+/// words.
 struct Default {
   std::string value;  ///< "20 ms"
 };
@@ -21,8 +22,8 @@ struct Absent {
   std::string words;  ///< "no limit"
 };
 
-/// A map with fixed keys, described once, field by field. The description reads files, refuses unknown keys, and makes
-/// the JSON schema and the reference.
+/// A map with fixed keys, described once, field by field. The description reads files, refuses unknown keys,
+/// and makes the JSON schema and the reference.
 template <class T>
 class Record {
  public:
@@ -39,11 +40,13 @@ class Record {
 
   /// A key that may be left out. A default text must be a single value, not a list.
   template <class C, class M, class V>
-  Record& may(const std::string& key, M C::*member, Kind<V> kind, const Default& standard, const std::string& about) {
+  Record& may(const std::string& key, M C::*member, Kind<V> kind, const Default& standard,
+              const std::string& about) {
     return put({key, kind.shown, about, false, standard.value, ""}, setter(member, kind), standard.value);
   }
   template <class C, class M, class V>
-  Record& may(const std::string& key, M C::*member, Kind<V> kind, const Absent& absent, const std::string& about) {
+  Record& may(const std::string& key, M C::*member, Kind<V> kind, const Absent& absent,
+              const std::string& about) {
     return put({key, kind.shown, about, false, absent.words, ""}, setter(member, kind), {});
   }
 

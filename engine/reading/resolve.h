@@ -7,8 +7,8 @@
 
 namespace sinewright::reading {
 
-/// Makes a model of what is written: names become indices, parents come before children, and conditions between parts
-/// are checked.
+/// Makes a model of what is written: names become indices, parents come before children, and conditions
+/// between parts are checked.
 /// @param parts  the parts files in the order of use.
 [[nodiscard]] model::Model resolve_model(const ModelFile& file, const std::vector<PartsFile>& parts);
 

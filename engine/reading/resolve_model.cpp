@@ -1,23 +1,24 @@
-#include "reading/resolve.h"
-
 #include <algorithm>
 #include <map>
 
 #include <fmt/format.h>
 
 #include "reading/complaint.h"
+#include "reading/resolve.h"
 
 namespace sinewright::reading {
 namespace {
 
 // Two parts of one name in one map are refused when the file is parsed; here the files meet.
 template <class T, class Keep>
-void gather(const Named<T>& entries, const std::string& what, std::map<std::string, const Node*>& seen, Keep keep) {
+void gather(const Named<T>& entries, const std::string& what, std::map<std::string, const Node*>& seen,
+            Keep keep) {
   for (const Entry<T>& entry : entries) {
     const auto [first, fresh] = seen.emplace(entry.name, entry.node);
     if (!fresh) {
       const Place other = first->second->key_place();
-      throw complaint(entry.node->key_place(), fmt::format("{} is a {} that exists already", entry.node->path(), what),
+      throw complaint(entry.node->key_place(),
+                      fmt::format("{} is a {} that exists already", entry.node->path(), what),
                       "a name of its own", fmt::format("the other one is at {}:{}", other.file, other.line));
     }
     keep(entry);
@@ -35,7 +36,8 @@ auto keep_in(std::vector<T>& list) {
   return [&list](const Entry<T>& entry) { list.push_back(entry.value), list.back().name = entry.name; };
 }
 
-WrittenGathered gather_parts(const ModelFile& file, const std::vector<PartsFile>& parts, model::Model& model) {
+WrittenGathered gather_parts(const ModelFile& file, const std::vector<PartsFile>& parts,
+                             model::Model& model) {
   WrittenGathered gathered;
   std::vector<const WrittenParts*> all;
   for (const PartsFile& part : parts) all.push_back(&part);
@@ -62,11 +64,12 @@ void resolve_pairs(const WrittenGathered& gathered, model::Model& model) {
     for (std::size_t i = 0; i < model.pairs.size(); ++i) {
       const model::SurfacePair& other = model.pairs[i];
       if ((other.a == pair.a && other.b == pair.b) || (other.a == pair.b && other.b == pair.a))
-        throw complaint(entry->node->key_place(),
-                        fmt::format("{} gives the friction between {} and {} a second time", entry->node->path(),
-                                    known[static_cast<std::size_t>(pair.a)], known[static_cast<std::size_t>(pair.b)]),
-                        "one friction for each two surfaces",
-                        fmt::format("the first one is {}", gathered.pairs[i]->node->path()));
+        throw complaint(
+            entry->node->key_place(),
+            fmt::format("{} gives the friction between {} and {} a second time", entry->node->path(),
+                        known[static_cast<std::size_t>(pair.a)], known[static_cast<std::size_t>(pair.b)]),
+            "one friction for each two surfaces",
+            fmt::format("the first one is {}", gathered.pairs[i]->node->path()));
     }
     model.pairs.push_back(pair);
   }
@@ -88,9 +91,11 @@ std::vector<const Entry<WrittenBody>*> parents_first(const Named<WrittenBody>& b
       order.push_back(&bodies[i]);
     }
     if (order.size() > before) continue;
-    const auto stuck = static_cast<std::size_t>(std::find(placed.begin(), placed.end(), false) - placed.begin());
+    const auto stuck =
+        static_cast<std::size_t>(std::find(placed.begin(), placed.end(), false) - placed.begin());
     const Name& name = bodies[stuck].value.hinge->parent_name;
-    throw not_allowed(*name.node, "a parent that hangs, in the end, on a fixed body", "these parents go round in a circle");
+    throw not_allowed(*name.node, "a parent that hangs, in the end, on a fixed body",
+                      "these parents go round in a circle");
   }
   return order;
 }
@@ -107,13 +112,15 @@ void resolve_bodies(const ModelFile& file, model::Model& model) {
       body.hinge = *written.hinge;
       body.hinge->parent = find_name(written.hinge->parent_name, "body", placed);
       if (!joints.emplace(body.hinge->name, written.hinge->joint.node).second)
-        throw not_allowed(*written.hinge->joint.node, "a joint name of its own", "another body's joint has this name");
+        throw not_allowed(*written.hinge->joint.node, "a joint name of its own",
+                          "another body's joint has this name");
     }
     body.fixed = written.fixed;
     body.mass = written.mass;
     body.solids = resolve_solids(written.solids, model.materials);
     for (const Entry<WrittenShape>& shape : written.shapes)
-      body.shapes.push_back({shape.name, shape.value.shape, find_name(shape.value.surface, "surface", surfaces)});
+      body.shapes.push_back(
+          {shape.name, shape.value.shape, find_name(shape.value.surface, "surface", surfaces)});
     model.bodies.push_back(std::move(body));
     placed.push_back(entry->name);
   }
@@ -135,7 +142,8 @@ void resolve_drives(const ModelFile& file, const WrittenGathered& gathered, mode
     drive.supply = find_name(written.supply, "supply", supplies);
     drive.current_limit = written.current_limit;
     drive.motor = gathered.motors[static_cast<std::size_t>(find_name(written.motor, "motor", motors))];
-    drive.gearhead = gathered.gearheads[static_cast<std::size_t>(find_name(written.gearhead, "gearhead", gearheads))];
+    drive.gearhead =
+        gathered.gearheads[static_cast<std::size_t>(find_name(written.gearhead, "gearhead", gearheads))];
     drive.pulley = written.pulley;
     model.drives.push_back(std::move(drive));
   }
@@ -160,9 +168,15 @@ std::vector<RestPose> rest_poses(const model::Model& model) {
   return poses;
 }
 
-bool is_guide(const WrittenPoint& point) { return std::holds_alternative<model::Guide>(point.point); }
-bool is_anchor(const WrittenPoint& point) { return std::holds_alternative<model::Anchor>(point.point); }
-bool is_pulley(const WrittenPoint& point) { return std::holds_alternative<model::PulleyEnd>(point.point); }
+bool is_guide(const WrittenPoint& point) {
+  return std::holds_alternative<model::Guide>(point.point);
+}
+bool is_anchor(const WrittenPoint& point) {
+  return std::holds_alternative<model::Anchor>(point.point);
+}
+bool is_pulley(const WrittenPoint& point) {
+  return std::holds_alternative<model::PulleyEnd>(point.point);
+}
 
 void check_order(const std::vector<WrittenPoint>& path, const Node& list) {
   for (std::size_t i = 0; i < path.size(); ++i) {
@@ -172,7 +186,8 @@ void check_order(const std::vector<WrittenPoint>& path, const Node& list) {
       throw not_allowed(node, "a pulley or an anchor at the start of the path");
     if (last && !is_anchor(path[i])) throw not_allowed(node, "an anchor at the end of the path");
     if (!first && is_pulley(path[i])) throw not_allowed(node, "a pulley only at the start of the path");
-    if (!first && !last && is_anchor(path[i])) throw not_allowed(node, "an anchor only at an end of the path");
+    if (!first && !last && is_anchor(path[i]))
+      throw not_allowed(node, "an anchor only at an end of the path");
     if (!first && is_guide(path[i]) && is_guide(path[i - 1]))
       throw not_allowed(node, "a bend or an anchor between two guides", "put a bend between the two guides");
   }
@@ -240,8 +255,9 @@ std::vector<model::Solid> resolve_solids(const std::vector<WrittenSolid>& solids
   std::vector<model::Solid> resolved;
   for (const WrittenSolid& solid : solids) {
     const double density =
-        solid.material ? materials[static_cast<std::size_t>(find_name(*solid.material, "material", known))].density
-                       : solid.density;
+        solid.material
+            ? materials[static_cast<std::size_t>(find_name(*solid.material, "material", known))].density
+            : solid.density;
     resolved.push_back({solid.shape, density});
   }
   return resolved;

@@ -1,16 +1,17 @@
-#include "reading/resolve.h"
-
 #include <algorithm>
 
 #include <fmt/format.h>
 
 #include "quantity/quantity.h"
 #include "reading/complaint.h"
+#include "reading/resolve.h"
 
 namespace sinewright::reading {
 namespace {
 
-std::string degrees(double angle) { return fmt::format("{:.6g} deg", from_si(angle, "deg")); }
+std::string degrees(double angle) {
+  return fmt::format("{:.6g} deg", from_si(angle, "deg"));
+}
 
 void resolve_start(const ScenarioFile& file, model::Scenario& scenario) {
   std::vector<std::string> joints;
@@ -29,15 +30,16 @@ void resolve_start(const ScenarioFile& file, model::Scenario& scenario) {
     scenario.start_angles.emplace_back(body, entry.value);
     const auto& stops = scenario.model.bodies[static_cast<std::size_t>(body)].hinge->stops;
     if (stops && (entry.value < stops->lower || entry.value > stops->upper))
-      throw not_allowed(*entry.node, fmt::format("an angle within the end stops, {} to {}", degrees(stops->lower),
-                                                 degrees(stops->upper)));
+      throw not_allowed(*entry.node, fmt::format("an angle within the end stops, {} to {}",
+                                                 degrees(stops->lower), degrees(stops->upper)));
   }
   for (std::size_t i = 0; i < joints.size(); ++i) {
     const auto body = static_cast<std::size_t>(body_of[i]);
     const auto& stops = scenario.model.bodies[body].hinge->stops;
     if (!given[body] && stops && (stops->lower > 0 || stops->upper < 0))
       throw complaint({file.place.file, 0, 0}, fmt::format("start.{} is missing", joints[i]),
-                      fmt::format("an angle within the end stops, {} to {}", degrees(stops->lower), degrees(stops->upper)),
+                      fmt::format("an angle within the end stops, {} to {}", degrees(stops->lower),
+                                  degrees(stops->upper)),
                       "without it the joint starts at 0 deg");
   }
 }
@@ -77,13 +79,14 @@ void check_pairs(const ScenarioFile& file, const model::Scenario& scenario) {
     for (const model::Body& body : model.bodies)
       for (const model::ContactShape& shape : body.shapes)
         if (!known(shape.surface, own))
-          throw complaint(name.node->place(),
-                          fmt::format("{} = {} is not allowed: its friction against {} is not given", name.node->path(),
-                                      name.text, model.surfaces[static_cast<std::size_t>(shape.surface)].name),
-                          fmt::format("an entry in friction_pairs between {} and {}",
-                                      model.surfaces[static_cast<std::size_t>(shape.surface)].name, name.text),
-                          fmt::format("the shape {} of {} is covered with {}", shape.name, body.name,
-                                      model.surfaces[static_cast<std::size_t>(shape.surface)].name));
+          throw complaint(
+              name.node->place(),
+              fmt::format("{} = {} is not allowed: its friction against {} is not given", name.node->path(),
+                          name.text, model.surfaces[static_cast<std::size_t>(shape.surface)].name),
+              fmt::format("an entry in friction_pairs between {} and {}",
+                          model.surfaces[static_cast<std::size_t>(shape.surface)].name, name.text),
+              fmt::format("the shape {} of {} is covered with {}", shape.name, body.name,
+                          model.surfaces[static_cast<std::size_t>(shape.surface)].name));
   }
 }
 
@@ -96,12 +99,14 @@ void resolve_timeline(const ScenarioFile& file, model::Scenario& scenario) {
     }
     scenario.timeline.push_back({written.time, find_name(written.drive, "drive", drives), written.command});
   }
-  std::stable_sort(scenario.timeline.begin(), scenario.timeline.end(),
-                   [](const model::TimelineEntry& a, const model::TimelineEntry& b) { return a.time < b.time; });
+  std::stable_sort(
+      scenario.timeline.begin(), scenario.timeline.end(),
+      [](const model::TimelineEntry& a, const model::TimelineEntry& b) { return a.time < b.time; });
 }
 
 void resolve_loads(const ScenarioFile& file, model::Scenario& scenario) {
-  const std::vector<std::string> bodies = names_of(scenario.model.bodies), objects = names_of(scenario.objects);
+  const std::vector<std::string> bodies = names_of(scenario.model.bodies),
+                                 objects = names_of(scenario.objects);
   std::vector<std::string> both = bodies;
   both.insert(both.end(), objects.begin(), objects.end());
   for (const Entry<WrittenLoad>& entry : file.loads) {
@@ -117,7 +122,8 @@ void resolve_loads(const ScenarioFile& file, model::Scenario& scenario) {
     if (written.weight) {
       const double g = scenario.gravity.norm();
       if (g == 0)
-        throw not_allowed(*entry.node->find("weight"), "a gravity that is not zero", "give 'force' and 'direction' instead");
+        throw not_allowed(*entry.node->find("weight"), "a gravity that is not zero",
+                          "give 'force' and 'direction' instead");
       load.direction = scenario.gravity / g;
       load.force = {{0}, {*written.weight * g}};
     } else {

@@ -21,7 +21,8 @@ std::string read_from_disk(const std::string& path) {
   const fs::file_status status = fs::status(path, error);
   const Place place{path, 0, 0};
   if (status.type() == fs::file_type::not_found)
-    throw complaint(place, "there is no such file", "", "paths inside a file are relative to the folder of that file");
+    throw complaint(place, "there is no such file", "",
+                    "paths inside a file are relative to the folder of that file");
   if (status.type() == fs::file_type::directory)
     throw complaint(place, "this is a folder", "a YAML file", "");
   if (status.type() != fs::file_type::regular && status.type() != fs::file_type::fifo)
@@ -93,7 +94,8 @@ const Source::File& Source::text(const std::filesystem::path& path) {
   if (from_disk_) {
     text = read_from_disk(name);
   } else {
-    const auto found = std::find_if(known_.begin(), known_.end(), [&](const File& file) { return file.path == name; });
+    const auto found =
+        std::find_if(known_.begin(), known_.end(), [&](const File& file) { return file.path == name; });
     if (found == known_.end())
       throw complaint({name, 0, 0}, "there is no such text among the recorded inputs", "", "");
     text = found->text;

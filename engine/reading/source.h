@@ -8,8 +8,8 @@
 
 namespace sinewright::reading {
 
-/// The texts that a model or scenario is read from: files on disk, or a list of texts, so that a scenario can be run
-/// again from its own record. Remembers every text it handed out.
+/// The texts that a model or scenario is read from: files on disk, or a list of texts, so that a scenario can
+/// be run again from its own record. Remembers every text it handed out.
 class Source {
  public:
   struct File {
@@ -20,11 +20,13 @@ class Source {
   /// Reads from the disk.
   Source() = default;
 
-  /// Knows these texts (path, text) only, and never looks at the disk. Paths as a Source from the disk reports them.
+  /// Knows these texts (path, text) only, and never looks at the disk. Paths as a Source from the disk
+  /// reports them.
   explicit Source(const std::vector<std::pair<std::string, std::string>>& texts);
 
   /// The text at `path`, normalised in its spelling only ("a/../b" is "b"). The reference stays valid.
-  /// @throws InvalidInput if there is no such file, it is a folder, cannot be read, is larger than 4 MB or is no UTF-8
+  /// @throws InvalidInput if there is no such file, it is a folder, cannot be read, is larger than 4 MB or is
+  /// no UTF-8
   ///         text (binary, another encoding, control characters).
   const File& text(const std::filesystem::path& path);
 

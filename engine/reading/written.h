@@ -9,8 +9,8 @@
 #include "quantity/quantity.h"
 #include "reading/kind.h"
 
-/// What the files say, before names are resolved to indices. Where a model type lacks nothing but an index, the written
-/// form is that type plus the name.
+/// What the files say, before names are resolved to indices. Where a model type lacks nothing but an index,
+/// the written form is that type plus the name.
 namespace sinewright::reading {
 
 using Eigen::Matrix3d;

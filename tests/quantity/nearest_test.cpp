@@ -1,6 +1,6 @@
-#include <catch2/catch.hpp>
-
 #include "quantity/nearest.h"
+
+#include <catch2/catch.hpp>
 
 using namespace sinewright;
 

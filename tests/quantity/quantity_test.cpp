@@ -1,11 +1,11 @@
-#include <catch2/catch.hpp>
+#include "quantity/quantity.h"
 
 #include <cmath>
 #include <numbers>
 #include <thread>
 #include <vector>
 
-#include "quantity/quantity.h"
+#include <catch2/catch.hpp>
 
 using namespace sinewright;
 using Catch::Matchers::Contains;
@@ -146,7 +146,8 @@ TEST_CASE("quantity: from SI and back is the identity", "[units]") {
   const double shown = from_si(si, unit);
   CHECK(parse_any_quantity(std::to_string(0) + (unit.empty() ? "" : " ") + unit).unit == unit);
   const double zero = parse_any_quantity("0 " + unit).si, one = parse_any_quantity("1 " + unit).si;
-  // Both directions are affine in the number: si = zero + (one − zero) shown, to a few roundings of the offset.
+  // Both directions are affine in the number: si = zero + (one − zero) shown, to a few roundings of the
+  // offset.
   CHECK(std::abs(zero + (one - zero) * shown - si) <= 1e-12 * (std::abs(si) + std::abs(zero)));
 }
 
@@ -188,7 +189,8 @@ TEST_CASE("quantity: many threads read at once", "[threads]") {
   for (int t = 0; t < 8; ++t)
     threads.emplace_back([t, &wrong] {
       for (int i = 0; i < 2000; ++i)
-        if (std::abs(parse_quantity("5 N·mm/deg", "N·m/rad").si - 5e-3 * 180 / std::numbers::pi) > 1e-12) ++wrong[t];
+        if (std::abs(parse_quantity("5 N·mm/deg", "N·m/rad").si - 5e-3 * 180 / std::numbers::pi) > 1e-12)
+          ++wrong[t];
     });
   for (std::thread& thread : threads) thread.join();
   CHECK(wrong == std::vector<int>(8, 0));

@@ -1,10 +1,9 @@
-// Broken files, each made from a good one by one change. The place where the message must point is marked with "@@" in
-// the new text; the mark is taken out before the file is read.
-
-#include <catch2/catch.hpp>
+// Broken files, each made from a good one by one change. The place where the message must point is marked
+// with "@@" in the new text; the mark is taken out before the file is read.
 
 #include <algorithm>
 
+#include <catch2/catch.hpp>
 #include <fmt/format.h>
 
 #include "good_files.h"
@@ -51,8 +50,9 @@ Broken broken(const Break& change) {
     const std::size_t begin = before == std::string::npos ? 0 : before + 1;
     // Columns count characters: bytes that continue a UTF-8 character are none.
     const auto column = 1 + std::count_if(text.begin() + static_cast<std::ptrdiff_t>(begin),
-                                          text.begin() + static_cast<std::ptrdiff_t>(mark),
-                                          [](char c) { return (static_cast<unsigned char>(c) & 0xc0) != 0x80; });
+                                          text.begin() + static_cast<std::ptrdiff_t>(mark), [](char c) {
+                                            return (static_cast<unsigned char>(c) & 0xc0) != 0x80;
+                                          });
     made.place = fmt::format("{}:{}:{}: ", name, line, column);
   }
   return made;

@@ -1,13 +1,13 @@
-// Files that are no good YAML at all, or no files. Whatever the bytes, the answer is a message and not a crash.
-
-#include <catch2/catch.hpp>
-
-#include <sys/stat.h>
-#include <unistd.h>
+// Files that are no good YAML at all, or no files. Whatever the bytes, the answer is a message and not a
+// crash.
 
 #include <filesystem>
 #include <fstream>
 #include <random>
+
+#include <catch2/catch.hpp>
+#include <sys/stat.h>
+#include <unistd.h>
 
 #include "good_files.h"
 #include "reading/reading.h"
@@ -65,7 +65,10 @@ TEST_CASE("bytes: what is no text, no map or too much is refused with its place"
   CHECK_THAT(message_of("a: \xe2\x82"), StartsWith("scenario.yaml:1:4: byte 0xe2 is not UTF-8"));
   CHECK_THAT(message_of(std::string("a: \0b\n", 6)), StartsWith("scenario.yaml:1:4: control character 0x00"));
   CHECK_THAT(message_of("a: \x1b[0m\n"), StartsWith("scenario.yaml:1:4: control character 0x1b"));
-  CHECK_THAT(message_of(std::string("\xff\xfe" "s\0i\0", 6)), StartsWith("scenario.yaml:1:1: byte 0xff is not UTF-8"));
+  CHECK_THAT(message_of(std::string("\xff\xfe"
+                                    "s\0i\0",
+                                    6)),
+             StartsWith("scenario.yaml:1:1: byte 0xff is not UTF-8"));
   CHECK_THAT(message_of(",1@ ?"), StartsWith("scenario.yaml:1:"));
   CHECK_THAT(message_of("a: &x [*x]\n"), StartsWith("scenario.yaml:1:4: an anchor"));
   CHECK_THAT(message_of("%YAML 3.0\n---\na: 1\n"), StartsWith("scenario.yaml:1:"));
@@ -77,7 +80,8 @@ TEST_CASE("bytes: what is no text, no map or too much is refused with its place"
 
 TEST_CASE("bytes: deep and wide files are refused without a crash", "[errors]") {
   CHECK_THAT(message_of(repeated("[", 3'900'000)), Contains("is a bracket not closed?"));
-  CHECK_THAT(message_of("a: " + repeated("[", 100) + repeated("]", 100)), Contains("nested deeper than 30 levels"));
+  CHECK_THAT(message_of("a: " + repeated("[", 100) + repeated("]", 100)),
+             Contains("nested deeper than 30 levels"));
   CHECK_THAT(message_of("a: " + repeated("{a: ", 900'000)), Contains("nested deeper than 30 levels"));
   CHECK_THAT(message_of(repeated("- ", 1'900'000)), Contains("nested deeper than 30 levels"));
   std::string stairs;
@@ -90,13 +94,15 @@ TEST_CASE("bytes: deep and wide files are refused without a crash", "[errors]") 
   const std::string message = message_of("sinewright: scenario\n\"" + long_key + "\": 1\n");
   CHECK_FALSE(message.empty());
   CHECK(message.size() < 2000);
-  CHECK(message_of("sinewright: scenario\nname: t\nmodel: model.yaml\nduration: " + long_key + "\n").size() < 2000);
+  CHECK(message_of("sinewright: scenario\nname: t\nmodel: model.yaml\nduration: " + long_key + "\n").size() <
+        2000);
 }
 
 TEST_CASE("bytes: a good file with CRLF line ends, or a byte order mark, reads", "[shipped]") {
   std::string text = good_files::text("scenario.yaml");
   CHECK(message_of("\xef\xbb\xbf" + text) == "");
-  for (std::size_t at = text.find('\n'); at != std::string::npos; at = text.find('\n', at + 2)) text.insert(at, 1, '\r');
+  for (std::size_t at = text.find('\n'); at != std::string::npos; at = text.find('\n', at + 2))
+    text.insert(at, 1, '\r');
   CHECK(message_of(text) == "");
   const std::size_t at = text.find("duration: 2 s");
   text.replace(at, 13, "duration: 2");
@@ -143,8 +149,8 @@ TEST_CASE("bytes: what is no readable file on the disk is refused", "[errors]") 
   CHECK_THAT(message_from_disk(folder), Contains("sinewright-reading-test: this is a folder"));
   const fs::path lonely = folder / "lonely.yaml";
   std::ofstream(lonely) << good_files::text("scenario.yaml");
-  CHECK_THAT(message_from_disk(lonely), Contains("model.yaml: there is no such file") && Contains("used by: ") &&
-                                            Contains("lonely.yaml:3:8"));
+  CHECK_THAT(message_from_disk(lonely), Contains("model.yaml: there is no such file") &&
+                                            Contains("used by: ") && Contains("lonely.yaml:3:8"));
   if (::geteuid() != 0) {  // root may read everything
     ::chmod(lonely.c_str(), 0);
     CHECK_THAT(message_from_disk(lonely), Contains("the file cannot be read"));

@@ -21,7 +21,9 @@ inline std::string text(const std::string& name) {
 using Texts = std::vector<std::pair<std::string, std::string>>;
 
 inline Texts all() {
-  return {{"parts.yaml", text("parts.yaml")}, {"model.yaml", text("model.yaml")}, {"scenario.yaml", text("scenario.yaml")}};
+  return {{"parts.yaml", text("parts.yaml")},
+          {"model.yaml", text("model.yaml")},
+          {"scenario.yaml", text("scenario.yaml")}};
 }
 
 }  // namespace good_files

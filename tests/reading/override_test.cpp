@@ -34,14 +34,16 @@ struct Wrong {
 TEST_CASE("override: a value of the scenario, a list item, a whole list") {
   CHECK(read_with({"duration=3 s"}).duration == 3);
   CHECK(read_with({" duration = 3 s "}).duration == 3);
-  CHECK(std::get<model::CommandVoltage>(read_with({"timeline.1.voltage=5 V"}).timeline[0].command).voltage == 5);
+  CHECK(std::get<model::CommandVoltage>(read_with({"timeline.1.voltage=5 V"}).timeline[0].command).voltage ==
+        5);
   CHECK(read_with({"gravity=[0 m/s², 0 m/s², 5 m/s²]"}).gravity.norm() == 5);
   CHECK(read_with({"timeline.1={at: 0.2 s, drive: flexor, off: open}"}).timeline[0].time == 0.2);
 }
 
 TEST_CASE("override: keys that the file leaves out can be given") {
-  const model::Scenario scenario = read_with({"start.PIP=3 deg", "model.bodies.tip.hinge.viscous=1e-5 N·m·s/rad",
-                                              "model.bodies.tip.hinge.spring.stiffness=1 N·m/rad"});
+  const model::Scenario scenario =
+      read_with({"start.PIP=3 deg", "model.bodies.tip.hinge.viscous=1e-5 N·m·s/rad",
+                 "model.bodies.tip.hinge.spring.stiffness=1 N·m/rad"});
   CHECK(scenario.model.bodies[2].hinge->viscous == 1e-5);
   CHECK(scenario.model.bodies[2].hinge->spring_stiffness == 1);
 }
@@ -62,7 +64,8 @@ TEST_CASE("override: the last of two wins") {
 
 TEST_CASE("override: a scenario's own changes to its model come before those of the command line") {
   good_files::Texts texts = good_files::all();
-  texts[2].second += "change:\n  - drives.flexor.current_limit=0.3 A\n  - cords.flexor.channel.friction=0.2\n";
+  texts[2].second +=
+      "change:\n  - drives.flexor.current_limit=0.3 A\n  - cords.flexor.channel.friction=0.2\n";
   reading::Source source(texts);
   const model::Scenario scenario =
       reading::read_scenario(source, "scenario.yaml", {"model.cords.flexor.channel.friction=0.25"});
@@ -70,12 +73,14 @@ TEST_CASE("override: a scenario's own changes to its model come before those of 
   CHECK(scenario.model.cords[0].channel.kinetic == 0.25);
   texts[2].second += "  - cords.flexr.slack=1 mm\n";
   reading::Source wrong(texts);
-  CHECK_THROWS_WITH(reading::read_scenario(wrong, "scenario.yaml"),
-                    StartsWith("scenario.yaml: change cords.flexr.slack=1 mm: cords.flexr: there is no such cord"));
+  CHECK_THROWS_WITH(
+      reading::read_scenario(wrong, "scenario.yaml"),
+      StartsWith("scenario.yaml: change cords.flexr.slack=1 mm: cords.flexr: there is no such cord"));
 }
 
 TEST_CASE("override: a value that is no YAML is refused", "[errors]") {
-  CHECK_THAT(message_with("duration=[3 s"), StartsWith("--set duration=[3 s:1:1: ") && Contains("is a bracket not closed?"));
+  CHECK_THAT(message_with("duration=[3 s"),
+             StartsWith("--set duration=[3 s:1:1: ") && Contains("is a bracket not closed?"));
 }
 
 TEST_CASE("override: what cannot be meant is refused and names the override", "[errors]") {
@@ -93,9 +98,12 @@ TEST_CASE("override: what cannot be meant is refused and names the override", "[
       {"timeline.4.voltage=5 V", "timeline has no item '4'", "a number from 0 to 3"},
       {"timeline.first.voltage=5 V", "timeline has no item 'first'", "a number from 0 to 3"},
       {"timeline.0.voltage=5 V", "timeline.0.voltage is not allowed beside", "exactly one of"},
-      {"objects.cylindr.surface=pad", "objects.cylindr: there is no such object", "nearest known object is 'cylinder'"},
-      {"model.drives.flexr.current_limit=1 A", "drives.flexr: there is no such drive", "nearest known drive is 'flexor'"},
-      {"model.drives.flexor.curent_limit=1 A", "drives.flexor.curent_limit is not a known key", "'current_limit'"},
+      {"objects.cylindr.surface=pad", "objects.cylindr: there is no such object",
+       "nearest known object is 'cylinder'"},
+      {"model.drives.flexr.current_limit=1 A", "drives.flexr: there is no such drive",
+       "nearest known drive is 'flexor'"},
+      {"model.drives.flexor.curent_limit=1 A", "drives.flexor.curent_limit is not a known key",
+       "'current_limit'"},
       {"model.motors.mikro.resistance=1 Ohm", "motors has no 'mikro'", "nearest known one is 'micro'"},
       {"model.motors.micro.resistence=1 Ohm", "motors.micro.resistence is not a known key", "'resistance'"},
   }));

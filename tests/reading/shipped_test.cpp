@@ -1,9 +1,9 @@
-#include <catch2/catch.hpp>
-
 #include <algorithm>
 #include <filesystem>
 #include <fstream>
 #include <string>
+
+#include <catch2/catch.hpp>
 
 #include "reading/reading.h"
 

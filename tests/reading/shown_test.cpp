@@ -1,10 +1,10 @@
-// The reference and the schemas in docs/user-guide are made by the program. To make them anew after a change of the
-// keys: build/tests/reading/write_user_guide (see CMakeLists.txt beside this file).
-
-#include <catch2/catch.hpp>
+// The reference and the schemas in docs/user-guide are made by the program. To make them anew after a change
+// of the keys: build/tests/reading/write_user_guide (see CMakeLists.txt beside this file).
 
 #include <fstream>
 #include <sstream>
+
+#include <catch2/catch.hpp>
 
 #include "reading/reading.h"
 

@@ -1,6 +1,6 @@
-#include <catch2/catch.hpp>
-
 #include <numbers>
+
+#include <catch2/catch.hpp>
 
 #include "good_files.h"
 #include "reading/reading.h"
@@ -156,8 +156,10 @@ TEST_CASE("values: scenarios come with a sorted timeline, objects and loads") {
   REQUIRE(scenario.timeline.size() == 4);
   CHECK(scenario.timeline[0].time == 0.1);
   CHECK(std::get<model::CommandVoltage>(scenario.timeline[0].command).voltage == 6);
-  CHECK(std::get<model::CommandCurrentLimit>(scenario.timeline[1].command).current == 0);  // none; written order kept
-  CHECK_THAT(std::get<model::CommandAngle>(scenario.timeline[2].command).angle, WithinRel(300 * kPi / 180, 1e-12));
+  CHECK(std::get<model::CommandCurrentLimit>(scenario.timeline[1].command).current ==
+        0);  // none; written order kept
+  CHECK_THAT(std::get<model::CommandAngle>(scenario.timeline[2].command).angle,
+             WithinRel(300 * kPi / 180, 1e-12));
   CHECK(std::get<model::CommandOff>(scenario.timeline[3].command).leads == model::Leads::shorted);
   REQUIRE(scenario.loads.size() == 3);
   CHECK(scenario.loads[0].body_index == 2);

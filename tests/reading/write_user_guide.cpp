@@ -17,6 +17,7 @@ int main(int argc, char** argv) {
   std::ofstream(folder / "yaml.md", std::ios::binary) << reading::yaml_reference();
   std::ofstream(folder / "units.md", std::ios::binary) << reading::unit_reference();
   for (const std::string kind : {"model", "parts", "scenario"})
-    std::ofstream(folder / "schema" / (kind + ".schema.json"), std::ios::binary) << reading::json_schema(kind);
+    std::ofstream(folder / "schema" / (kind + ".schema.json"), std::ios::binary)
+        << reading::json_schema(kind);
   return 0;
 }
