@@ -45,12 +45,13 @@ double last_entry(const std::vector<double>& time, const std::vector<double>& va
 
 Phases phases(const model::Scenario& scenario) {
   Phases p{never, scenario.duration, false};
-  double angle = 0;
+  double angle = 0;  // last commanded; wound in by voltage it goes up without a limit
   for (const model::TimelineEntry& entry : scenario.timeline) {
     bool winds = false, stops = false;
     if (const auto* voltage = std::get_if<model::CommandVoltage>(&entry.command)) {
       winds = voltage->voltage > 0;
       stops = voltage->voltage <= 0;
+      if (winds) angle = std::numeric_limits<double>::infinity();
     } else if (const auto* target = std::get_if<model::CommandAngle>(&entry.command)) {
       winds = target->angle > angle;
       stops = target->angle < angle;

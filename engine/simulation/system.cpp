@@ -154,6 +154,8 @@ System::System(model::Scenario given) : scenario(std::move(given)) {
     const model::Object& object = scenario.objects[o];
     for (std::size_t b = 0; b < m.bodies.size(); ++b) {
       const model::Body& body = m.bodies[b];
+      // Two things that never move tell nothing by touching.
+      if (body.fixed && std::holds_alternative<model::HeldFixed>(object.hold)) continue;
       for (const model::ContactShape& shape : body.shapes) {
         std::string name = body.shapes.size() > 1 ? body.name + "." + shape.name : body.name;
         if (scenario.objects.size() > 1) name += "@" + object.name;
