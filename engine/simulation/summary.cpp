@@ -91,13 +91,18 @@ SummaryBuilder::SummaryBuilder(const System& system)
       object_speed_(system.scenario.objects.size()),
       object_contacts_(system.scenario.objects.size()) {}
 
+// What a palm or another fixed body carries is no grip of the finger's.
+bool SummaryBuilder::on_phalanx(std::size_t contact) const {
+  return system_.model().bodies[at(system_.contacts[contact].body)].hinge.has_value();
+}
+
 SummaryBuilder::Snapshot SummaryBuilder::take(const Stage& stage, const State& state, const Totals& totals) const {
   Snapshot s;
   s.time = state.time;
   s.energy = totals.energy;
-  for (const ContactResult& contact : stage.contact) {
-    s.normal.push_back(contact.normal_force);
-    s.grip += contact.normal_force;
+  for (std::size_t i = 0; i < stage.contact.size(); ++i) {
+    s.normal.push_back(stage.contact[i].normal_force);
+    if (on_phalanx(i)) s.grip += stage.contact[i].normal_force;
   }
   for (std::size_t o = 0; o < system_.scenario.objects.size(); ++o) s.split.push_back(split_force(system_, stage, o));
   for (const HingeJoint& joint : system_.hinges) {
@@ -200,16 +205,16 @@ std::vector<SummaryValue> SummaryBuilder::finish() const {
   const double from = commanded ? phases_.command : 0;
 
   double first_contact = never;
-  for (double t : contact_time_)
-    if (!(first_contact <= t)) first_contact = t;
-  add("first_contact_time", first_contact - from, "s", "from the first drive command to the first contact");
+  for (std::size_t i = 0; i < contact_time_.size(); ++i)
+    if (on_phalanx(i) && !(first_contact <= contact_time_[i])) first_contact = contact_time_[i];
+  add("first_contact_time", first_contact - from, "s", "from the first drive command to the first contact of a phalanx");
   const bool grips = closed_.grip > 1e-9;
   add("closing_time", commanded ? last_entry(time_, grips ? grip_ : flexion_, from, phases_.close_end) : never, "s",
       grips ? "from the first drive command to the last entry of the grip force into its 95 % band"
             : "from the first drive command to the last entry of the total flexion into its 95 % band");
-  add("grip_force", closed_.grip, "N", "sum of the normal forces at the end of closing");
-  add("grip_force_peak", peak_grip_, "N", "largest sum of normal forces in the run");
-  add("held_force", last_.grip, "N", "sum of the normal forces at the end of the run");
+  add("grip_force", closed_.grip, "N", "sum of the phalanges' normal forces at the end of closing");
+  add("grip_force_peak", peak_grip_, "N", "largest sum of the phalanges' normal forces in the run");
+  add("held_force", last_.grip, "N", "sum of the phalanges' normal forces at the end of the run");
   for (std::size_t i = 0; i < system_.contacts.size(); ++i) {
     const std::string& name = system_.contacts[i].name;
     add("grip_force." + name, closed_.normal[i], "N", "normal force at the end of closing");

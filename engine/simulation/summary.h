@@ -33,6 +33,7 @@ class SummaryBuilder {
     std::vector<bool> stalled;
     Ledger energy;
   };
+  [[nodiscard]] bool on_phalanx(std::size_t contact) const;
   [[nodiscard]] Snapshot take(const Stage& stage, const State& state, const Totals& totals) const;
 
   const System& system_;

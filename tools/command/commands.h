@@ -29,5 +29,6 @@ struct InspectOptions {
 
 int run_command(const std::string& scenario, const CommonOptions& options);
 int inspect_command(const std::string& model, const InspectOptions& inspect, const CommonOptions& options);
+int plot_command(const std::string& record, const std::vector<std::string>& formats, const CommonOptions& options);
 
 }  // namespace sinewright::tool

@@ -53,6 +53,17 @@ int main(int argc, char** argv) {
   inspect->footer("Example: sinewright inspect models/demo-finger.yaml --posture MCP=20deg --posture PIP=45deg");
   inspect->callback([&] { code = sinewright::tool::inspect_command(input, inspect_options, options); });
 
+  std::vector<std::string> formats = {"png", "svg", "pdf"};
+  CLI::App* plot = app.add_subcommand("plot", "draw the figures of a record for a design review");
+  plot->add_option("RECORD", input, "record (.h5) that 'sinewright run' wrote, whole or partial")->required();
+  plot->add_option("--out", options.out, "folder for the figures (default: the record's path without .h5)");
+  plot->add_option("--format", formats, "png, svg, pdf; separated by commas (default: all three)")
+      ->delimiter(',')
+      ->check(CLI::IsMember({"png", "svg", "pdf"}));
+  add_common(plot, options);
+  plot->footer("Each figure's gnuplot script, data included, stands beside it.\nExample: sinewright plot out/grasp-medium.h5 --format png");
+  plot->callback([&] { code = sinewright::tool::plot_command(input, formats, options); });
+
   try {
     app.parse(argc, argv);
   } catch (const CLI::ParseError& error) {

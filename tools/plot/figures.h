@@ -1,0 +1,33 @@
+#pragma once
+
+#include <filesystem>
+#include <string>
+#include <vector>
+
+#include "model/scenario.h"
+#include "plot/gnuplot.h"
+#include "record/reader.h"
+
+namespace sinewright::plot {
+
+/// What every figure needs: the record, and the scenario read again from the record's own inputs.
+struct Subject {
+  const record::Record& record;
+  const model::Scenario& scenario;
+  std::string identity;  ///< scenario, model, engine version; says so if the record is partial
+};
+
+[[nodiscard]] Script posture_figure(const Subject& subject);
+[[nodiscard]] Script tension_figure(const Subject& subject);
+[[nodiscard]] Script angle_figure(const Subject& subject);
+[[nodiscard]] Script force_figure(const Subject& subject);
+[[nodiscard]] Script drive_figure(const Subject& subject);
+[[nodiscard]] Script loss_figure(const Subject& subject);
+[[nodiscard]] Script energy_figure(const Subject& subject);
+
+/// Draws all figures that the record has data for into a folder, which is made if needed.
+/// @returns the files written. @throws InvalidInput, record::RecordError.
+std::vector<std::filesystem::path> draw_all(const std::filesystem::path& record_file, const std::filesystem::path& folder,
+                                            const std::vector<std::string>& formats);
+
+}  // namespace sinewright::plot
