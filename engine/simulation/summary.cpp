@@ -8,6 +8,7 @@
 
 #include "quantity/nearest.h"
 #include "quantity/quantity.h"
+#include "simulation/static_analysis.h"
 
 namespace sinewright::simulation {
 
@@ -85,7 +86,6 @@ SummaryBuilder::SummaryBuilder(const System& system)
       off_turn_(system.shafts.size()),
       off_moved_(system.hinges.size()),
       off_posture_(system.hinges.size(), never),
-      opening_ratio_(system.hinges.size(), never),
       stretch_over_(system.cords.size()),
       object_shift_(system.scenario.objects.size()),
       object_speed_(system.scenario.objects.size()),
@@ -136,21 +136,7 @@ void SummaryBuilder::sample(const Stage& stage, const State& state, const Totals
   for (std::size_t i = 0; i < system_.contacts.size(); ++i)
     if (std::isnan(contact_time_[i]) && stage.contact[i].normal_force > 0) contact_time_[i] = state.time;
 
-  const bool releasing = phases_.releases && state.time > phases_.close_end;
-  for (std::size_t j = 0; j < system_.hinges.size(); ++j) {
-    angle_[j].push_back(last_.angle[j]);
-    const HingeJoint& joint = system_.hinges[j];
-    const HingeResult& r = stage.hinge[j];
-    // How well the joint can open: what the return cords turn it back with, against the friction that holds it, while it
-    // still has a way to go and the drive has let go (its cords pull with less than a tenth of that).
-    if (releasing && last_.angle[j] > 0.035 && r.friction_limit > 0) {
-      double opening = 0, closing = 0;
-      for (std::size_t c = 0; c < system_.cords.size(); ++c)
-        (system_.cords[c].drive < 0 ? opening : closing) += stage.cord_torque(c, joint.v);
-      const double ratio = -opening / r.friction_limit;
-      if (closing < -0.1 * opening && !(opening_ratio_[j] <= ratio)) opening_ratio_[j] = ratio;
-    }
-  }
+  for (std::size_t j = 0; j < system_.hinges.size(); ++j) angle_[j].push_back(last_.angle[j]);
   bool any_off = false;
   for (std::size_t d = 0; d < system_.shafts.size(); ++d) {
     peak_current_[d] = std::max(peak_current_[d], std::abs(last_.current[d]));
@@ -194,6 +180,30 @@ void SummaryBuilder::sample(const Stage& stage, const State& state, const Totals
   most_in_ = std::max(most_in_, turned_over);
 }
 
+// Per joint, over the postures that the finger went through after closing: least static ratio of the return cords' torque, channel
+// friction taken off, to the static friction of pin and washers, while the joint has more than two degrees to go.
+std::vector<double> SummaryBuilder::opening_ratios() const {
+  std::vector<double> least(system_.hinges.size(), never);
+  if (!phases_.releases) return least;
+  constexpr double nearly_open = 0.035;  // [rad]
+  constexpr double turn_between = 0.02;  // [rad] of flexion between two postures looked at
+  double flexion = never;
+  for (std::size_t i = 0; i < time_.size(); ++i) {
+    if (time_[i] < phases_.close_end || std::abs(flexion_[i] - flexion) < turn_between) continue;
+    flexion = flexion_[i];
+    std::vector<double> angles;
+    for (const auto& series : angle_) angles.push_back(series[i]);
+    const OpeningPosture opening = opening_posture(system_, posture(system_, angles));
+    for (std::size_t j = 0; j < least.size(); ++j) {
+      const int k = static_cast<int>(j);
+      if (angles[j] < nearly_open || opening.friction[k] <= 0) continue;
+      const double ratio = opening.least_torque[k] / opening.friction[k];
+      if (!(least[j] <= ratio)) least[j] = ratio;
+    }
+  }
+  return least;
+}
+
 std::vector<SummaryValue> SummaryBuilder::finish() const {
   std::vector<SummaryValue> list;
   if (!any_) return list;
@@ -228,6 +238,7 @@ std::vector<SummaryValue> SummaryBuilder::finish() const {
     add("object_speed." + name, object_speed_[o], "m/s", "at the end of the run");
     add("object_contacts." + name, object_contacts_[o], "1", "contacts at the end of the run");
   }
+  const std::vector<double> opening = opening_ratios();
   for (std::size_t j = 0; j < system_.hinges.size(); ++j) {
     const std::string& name = m.bodies[at(system_.hinges[j].body)].hinge->name;
     add("joint_angle." + name, closed_.angle[j], "rad", "at the end of closing");
@@ -235,8 +246,8 @@ std::vector<SummaryValue> SummaryBuilder::finish() const {
         "from the first drive command to the last entry of the angle into its 95 % band");
     add("final_angle." + name, last_.angle[j], "rad", "at the end of the run");
     add("off_motion." + name, off_moved_[j], "rad", "largest motion of the joint while power was off");
-    add("opening_ratio." + name, opening_ratio_[j], "1",
-        "least ratio of the return cords' torque to the joint's friction torque while it opens");
+    add("opening_ratio." + name, opening[j], "1",
+        "least static ratio of the return cords' torque to the joint's friction in the postures after closing");
   }
   double release = never, gone = never;
   if (phases_.releases) {

@@ -33,6 +33,7 @@ class SummaryBuilder {
     std::vector<bool> stalled;
     Ledger energy;
   };
+  [[nodiscard]] std::vector<double> opening_ratios() const;
   [[nodiscard]] bool on_phalanx(std::size_t contact) const;
   [[nodiscard]] Snapshot take(const Stage& stage, const State& state, const Totals& totals) const;
 
@@ -45,7 +46,7 @@ class SummaryBuilder {
   Ledger energy_at_command_;
   bool any_ = false;
   std::vector<double> peak_tension_, peak_slack_, peak_current_, peak_winding_, peak_housing_, off_angle_, off_turn_,
-      off_moved_, off_posture_, opening_ratio_, stretch_over_;
+      off_moved_, off_posture_, stretch_over_;
   double peak_grip_ = 0, worst_residual_ = 0, most_in_ = 0;
   std::vector<double> object_shift_, object_speed_, object_contacts_;
 };

@@ -1,0 +1,111 @@
+// Every scenario that ships: reaches what it asks for, keeps its energy ledger, holds still when the tolerance is halved,
+// and repeats to the bit.
+
+#include <algorithm>
+#include <catch2/catch.hpp>
+#include <cmath>
+#include <cstring>
+#include <filesystem>
+#include <string>
+#include <vector>
+
+#include "reading/reading.h"
+#include "simulation/run.h"
+
+namespace {
+
+using namespace sinewright;
+
+std::vector<std::string> scenario_files() {
+  std::vector<std::string> files;
+  for (const auto& entry : std::filesystem::directory_iterator(SINEWRIGHT_SOURCE_DIR "/scenarios"))
+    if (entry.path().extension() == ".yaml") files.push_back(entry.path().string());
+  std::sort(files.begin(), files.end());
+  return files;
+}
+
+model::Scenario read(const std::string& file) {
+  reading::Source source;
+  return reading::read_scenario(source, file);
+}
+
+simulation::RunResult run(const std::string& file, double tolerance_factor = 1, std::vector<double>* rows = nullptr) {
+  model::Scenario scenario = read(file);
+  scenario.solver.tolerance *= tolerance_factor;
+  const simulation::System system(scenario);
+  simulation::RunListener listener;
+  if (rows)
+    listener.row = [&](double time, std::span<const double> row) {
+      rows->push_back(time);
+      rows->insert(rows->end(), row.begin(), row.end());
+    };
+  return simulation::run(system, listener);
+}
+
+// Size against which a change of 1 % is judged: the number itself, but not less than what an engineer would read off for a
+// quantity of its kind (a force near zero has no relative error).
+double natural_size(const simulation::SummaryValue& value, const std::vector<simulation::SummaryValue>& all) {
+  const auto of = [&](const std::string& key) {
+    for (const auto& v : all)
+      if (v.key == key) return std::abs(v.value);
+    return 0.0;
+  };
+  const std::string& unit = value.unit;
+  double floor = 0;
+  if (unit == "N") floor = std::max(1.0, of("grip_force"));
+  if (unit == "rad") floor = 1.0;
+  if (unit == "s") floor = 0.1;
+  if (unit == "m") floor = 0.01;
+  if (unit == "m/s") floor = 0.1;
+  if (unit == "N m") floor = 0.05;
+  if (unit == "A") floor = 0.1;
+  if (unit == "J") floor = 0.01;
+  if (unit == "K") floor = 100;  // a rise over ambient
+  if (unit == "1") floor = 1;
+  return std::max(std::abs(value.value), floor);
+}
+
+}  // namespace
+
+TEST_CASE("shipped scenarios: each ends complete, meets its requirements and keeps its energy ledger", "[scenarios]") {
+  const std::string file = GENERATE(from_range(scenario_files()));
+  CAPTURE(file);
+  const auto result = run(file);
+  REQUIRE(result.complete);
+  REQUIRE_FALSE(result.verdicts.empty());
+  const bool fails_on_purpose = file.find("fails-on-purpose") != std::string::npos;
+  for (const auto& verdict : result.verdicts) {
+    CAPTURE(verdict.quantity, verdict.demand, verdict.value);
+    CHECK(verdict.met == !fails_on_purpose);
+  }
+  const auto residual = std::find_if(result.summary.begin(), result.summary.end(), [](const auto& v) { return v.key == "energy_residual"; });
+  REQUIRE(residual != result.summary.end());
+  CHECK(residual->value < 0.005);
+}
+
+TEST_CASE("shipped scenarios: halving the tolerance moves no reported number by more than 1 %", "[scenarios]") {
+  const std::string file = GENERATE(from_range(scenario_files()));
+  CAPTURE(file);
+  const auto coarse = run(file), fine = run(file, 0.5);
+  REQUIRE(coarse.summary.size() == fine.summary.size());
+  for (std::size_t i = 0; i < coarse.summary.size(); ++i) {
+    const auto& a = coarse.summary[i];
+    const auto& b = fine.summary[i];
+    // The residual is itself an error measure.
+    if (a.key == "energy_residual") continue;
+    CAPTURE(a.key, a.value, b.value, a.unit);
+    CHECK(std::isnan(a.value) == std::isnan(b.value));
+    if (std::isnan(a.value) || std::isnan(b.value)) continue;
+    CHECK(std::abs(a.value - b.value) <= 0.01 * natural_size(b, fine.summary));
+  }
+}
+
+TEST_CASE("shipped scenarios: two runs give the same bits in every row", "[scenarios]") {
+  const std::string file = GENERATE(from_range(scenario_files()));
+  CAPTURE(file);
+  std::vector<double> first, second;
+  (void)run(file, 1, &first);
+  (void)run(file, 1, &second);
+  REQUIRE(first.size() == second.size());
+  CHECK(std::memcmp(first.data(), second.data(), first.size() * sizeof(double)) == 0);
+}
