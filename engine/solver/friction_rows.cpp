@@ -67,7 +67,7 @@ bool FrictionSolve::solve(const VectorXd& v) {
       changed = changed || m != before;
       if (changed && pivots >= gentle) break;
     }
-    if (!changed) return true;
+    if (!changed) return lambda.allFinite();  // a sticking row's own numbers do not reach dv
   }
   return false;
 }
