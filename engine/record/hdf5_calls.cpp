@@ -42,6 +42,9 @@ void require_text(hid_t type, std::string_view doing) {
 }  // namespace
 
 QuietErrors::QuietErrors() {
+  // What HDF5 could not write (full disk) it tries to write again when the process ends, and crashes over it. We close all
+  // that can be closed ourselves. Counts only as the first call to the library; later ones do nothing.
+  H5dont_atexit();
   H5Eget_auto2(H5E_DEFAULT, &function_, &data_);
   H5Eset_auto2(H5E_DEFAULT, nullptr, nullptr);
 }

@@ -19,6 +19,7 @@ constexpr std::size_t at(int index) { return static_cast<std::size_t>(index); }
 
 // Rounding in the forces of a stiff cord, divided by the smallest inertia and the step, reaches about this [rad/s].
 constexpr double finest_resolution = 1e-9;
+constexpr int slow_after = 8;  // iterations; a normal stage needs two to four
 
 // Monotone piecewise-cubic position along a prescribed path, with its first two derivatives.
 struct PathPoint {
@@ -71,6 +72,8 @@ Stage::Stage(const System& system)
       q(system.start_q),
       v(VectorXd::Zero(system.n_v)),
       system_(system),
+      place_(system.contacts.size()),
+      solved_limit_(system.hinges.size()),
       rate_(VectorXd::Zero(system.n_v)),
       scale_(VectorXd::Ones(system.n_v)),
       rows_(system.n_v, system.n_rows),
@@ -88,7 +91,13 @@ Stage::Stage(const System& system)
       load_by_v_(system.n_v),
       gathered_input_(system.shafts.size()),
       gathered_state_(system.shafts.size()),
-      supply_current_(system.model().supplies.size()) {
+      supply_current_(system.model().supplies.size()),
+      numeric_r_(system.n_v),
+      numeric_plus_(system.n_rows),
+      numeric_minus_(system.n_rows),
+      numeric_A_(system.n_v, system.n_v),
+      numeric_plus_by_v_(system.n_rows, system.n_v),
+      numeric_minus_by_v_(system.n_rows, system.n_v) {
   for (const CordSystem& cord : system.cords) {
     path.push_back(cord.path.make_geometry());
     chain.push_back(friction::make_solution(cord.path.span_count()));
@@ -218,7 +227,14 @@ void Stage::evaluate_contacts(const StageBase& base) {
     X_a.translation() = pose_a.p;
     X_b.linear() = pose_b.R;
     X_b.translation() = pose_b.p;
-    result.closest = candidate.shapes.closest(X_a, X_b);
+    if (hold_ && place_[i].known) {
+      result.closest.on_a = pose_a * place_[i].on_a;
+      result.closest.on_b = pose_b * place_[i].on_b;
+      result.closest.normal = pose_b.R * place_[i].normal;
+      result.closest.gap = result.closest.normal.dot(result.closest.on_a - result.closest.on_b);
+    } else {
+      result.closest = candidate.shapes.closest(X_a, X_b);
+    }
     if (result.closest.gap >= 0) continue;
 
     const Vector3d normal = result.closest.normal;
@@ -366,6 +382,10 @@ void Stage::evaluate_hinges(const State& start) {
           if (dynamics::hangs_on(system_.tree, system_.link_of_body[at(pull.body)], joint.link))
             gradient += (arm * along.dot(pull.direction)) * tension_by_v_[c].col(pull.span).transpose();
     }
+    if (hold_) {
+      row.plus = row.minus = solved_limit_[i];
+      gradient.setZero();
+    }
     rows_.minus_by_v.row(joint.row) = gradient;
   }
 }
@@ -507,6 +527,32 @@ void Stage::evaluate(const State& start, const StageBase& base, const std::vecto
   evaluate_shafts(start, base, commands);
 }
 
+// All derivatives by forward differences, for the rare stage in which what the tangent leaves out (inertia and contacts in the
+// friction limits, turning normals, curved paths) keeps the iteration from contracting. Costs n_v evaluations.
+void Stage::numeric_tangent(const State& start, const StageBase& base, const std::vector<DriveCommand>& commands) {
+  numeric_r_ = rows_.r;
+  for (std::size_t k = 0; k < rows_.row.size(); ++k) {
+    numeric_plus_[static_cast<int>(k)] = rows_.row[k].plus;
+    numeric_minus_[static_cast<int>(k)] = rows_.row[k].minus;
+  }
+  for (int i = 0; i < system_.n_v; ++i) {
+    const double at_rest = v[i];
+    const double nudge = 1e-6 * scale_[i] * std::max(1.0, std::abs(v[i]) / scale_[i]);
+    v[i] += nudge;
+    evaluate(start, base, commands);
+    v[i] = at_rest;
+    numeric_A_.col(i) = (rows_.r - numeric_r_) / nudge;
+    for (std::size_t k = 0; k < rows_.row.size(); ++k) {
+      numeric_plus_by_v_(static_cast<int>(k), i) = (rows_.row[k].plus - numeric_plus_[static_cast<int>(k)]) / nudge;
+      numeric_minus_by_v_(static_cast<int>(k), i) = (rows_.row[k].minus - numeric_minus_[static_cast<int>(k)]) / nudge;
+    }
+  }
+  evaluate(start, base, commands);
+  rows_.A = numeric_A_;
+  rows_.plus_by_v = numeric_plus_by_v_;
+  rows_.minus_by_v = numeric_minus_by_v_;
+}
+
 Stage::Result Stage::solve(const State& start, const StageBase& base, const std::vector<DriveCommand>& commands,
                            double a, double time, VectorXd& guess) {
   Result result;
@@ -516,13 +562,14 @@ Stage::Result Stage::solve(const State& start, const StageBase& base, const std:
   set_prescribed();
   rows_.mode = start.mode;
   for (std::size_t c = 0; c < chain.size(); ++c) chain[c].slip = start.cords[c].slip;
-  constexpr int most_iterations = 40;
+  constexpr int most_iterations = 30;
   double previous = std::numeric_limits<double>::infinity();
   for (result.iterations = 1; result.iterations <= most_iterations; ++result.iterations) {
     ++iterations_total;
     evaluate(start, base, commands);
     for (const auto& solution : chain)
       if (!solution.solved) return result;
+    if (result.iterations > slow_after) numeric_tangent(start, base, commands);
     if (!rows_.solve(v)) return result;
     result.residual = 0;
     double speed = 0;
@@ -540,6 +587,15 @@ Stage::Result Stage::solve(const State& start, const StageBase& base, const std:
         // A sticking velocity is zero, not merely small: nothing may creep.
         if (mode[k] == solver::Mode::sticks) v[rows_.row[k].index] = 0;
       }
+      for (std::size_t i = 0; i < contact.size(); ++i) {
+        const auto& pose_a = kinematics.pose[at(system_.contacts[i].link_a)];
+        const auto& pose_b = kinematics.pose[at(system_.contacts[i].link_b)];
+        const auto& closest = contact[i].closest;
+        place_[i] = {contact[i].near, pose_a.R.transpose() * (closest.on_a - pose_a.p), pose_b.R.transpose() * (closest.on_b - pose_b.p),
+                     pose_b.R.transpose() * closest.normal};
+      }
+      for (std::size_t i = 0; i < hinge.size(); ++i)
+        if (system_.hinges[i].row >= 0) solved_limit_[i] = rows_.row[at(system_.hinges[i].row)].plus;
       for (std::size_t i = 0; i < hinge.size(); ++i)
         hinge[i].friction_torque = system_.hinges[i].row >= 0 ? rows_.lambda[system_.hinges[i].row] : 0.0;
       for (std::size_t d = 0; d < shaft.size(); ++d) shaft[d].friction_torque = rows_.lambda[system_.shafts[d].row];
@@ -547,8 +603,8 @@ Stage::Result Stage::solve(const State& start, const StageBase& base, const std:
       result.solved = true;
       return result;
     }
-    // Full Newton step, shortened once the iteration stops contracting (a sign of cycling between states).
-    const double factor = result.iterations > 12 && result.residual > 0.5 * previous ? 0.5 : 1.0;
+    // Full Newton step, shortened more and more once the iteration cycles between states instead of contracting.
+    const double factor = result.iterations > 12 && result.residual > 0.5 * previous ? (result.iterations > 20 ? 0.3 : 0.6) : 1.0;
     previous = result.residual;
     v += factor * rows_.dv;
   }

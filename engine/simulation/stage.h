@@ -65,6 +65,11 @@ class Stage {
   /// iteration; at rest it tightens by itself so that nothing drifts.
   void set_resolution(double resolution) { resolution_ = resolution; }
 
+  /// Last resort where a stage has no solution: reaction and friction of a rigid pin may contradict each other, and the nearest
+  /// point of a flat contact may jump from end to end. Friction limits of hinges and the places of contact (points and
+  /// normals, carried by their bodies) then stay those of the last solved stage.
+  void hold(bool on) { hold_ = on; }
+
   struct Result {
     bool solved = false;
     int iterations = 0;
@@ -104,6 +109,7 @@ class Stage {
 
  private:
   void evaluate(const State& start, const StageBase& base, const std::vector<DriveCommand>& commands);
+  void numeric_tangent(const State& start, const StageBase& base, const std::vector<DriveCommand>& commands);
   void set_prescribed();
   void evaluate_cords(const State& start, const StageBase& base);
   void evaluate_contacts(const StageBase& base);
@@ -115,6 +121,13 @@ class Stage {
 
   const System& system_;
   double resolution_ = 1e-6;
+  bool hold_ = false;
+  struct Place {
+    bool known = false;
+    Vector3d on_a = Vector3d::Zero(), on_b = Vector3d::Zero(), normal = Vector3d::UnitX();  // in the frames of A, B, B
+  };
+  std::vector<Place> place_;                   // per contact candidate, of the last solved stage
+  std::vector<double> solved_limit_;           // per hinge, of the last solved stage
   double a_ = 0;
   double time_ = 0;
   VectorXd rate_;      // v̇ of the stage
@@ -137,6 +150,8 @@ class Stage {
   std::vector<drive::DriveInput> gathered_input_;
   std::vector<drive::ElectricState> gathered_state_;
   mutable std::vector<double> supply_current_;  // per supply, scratch of `powers`
+  VectorXd numeric_r_, numeric_plus_, numeric_minus_;  // of `numeric_tangent`
+  MatrixXd numeric_A_, numeric_plus_by_v_, numeric_minus_by_v_;
   double object_damping_power_ = 0, object_energy_ = 0, load_power_ = 0;
 };
 

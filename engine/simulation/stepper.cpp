@@ -19,6 +19,8 @@ constexpr double shaft_scale = 0.5;         // [rad]
 constexpr double place_scale = 0.01;        // [m], objects
 constexpr double material_scale = 2e-3;     // [m], cord that slips past a node
 constexpr double worth_repeating = 6;       // error up to which a rejected step is tried again shorter
+constexpr int most_repeats = 3;
+constexpr int failures_before_holding = 1;  // Newton with all derivatives failed: take it that there is no solution
 constexpr double velocity_per_position = 50;  // [1/s]: velocity scale = position scale × this
 
 constexpr std::size_t at(int index) { return static_cast<std::size_t>(index); }
@@ -110,6 +112,16 @@ double Stepper::stage_error(const State& from, const StageBase& base, const Stat
   return worst;
 }
 
+// A cord that breaks loose at a bend whose static coefficient exceeds the kinetic one passes a piece of itself at once.
+bool Stepper::broke_loose(const State& before, const State& after) const {
+  for (std::size_t c = 0; c < system_.cords.size(); ++c) {
+    if (system_.model().cords[at(system_.cords[c].cord)].channel.static_ratio <= 1) continue;
+    for (std::size_t k = 0; k < after.cords[c].slip.size(); ++k)
+      if (before.cords[c].slip[k] == friction::Slip::stick && after.cords[c].slip[k] != friction::Slip::stick) return true;
+  }
+  return false;
+}
+
 void Stepper::advance_temperatures(State& state, double h) {
   const auto& m = system_.model();
   for (std::size_t d = 0; d < system_.shafts.size(); ++d) {
@@ -132,6 +144,9 @@ const StepReport& Stepper::step(State& state, const std::vector<DriveCommand>& c
   if (left - h < 0.05 * h) h = left;
 
   Stage::Result result;
+  int repeats = 0, failures = 0;
+  first_stage_.hold(false);
+  second_stage_.hold(false);
   for (;; h *= 0.5) {
     if (h < settings.min_step && h < left) {
       throw SimulationError(describe_failure(state, result));
@@ -145,6 +160,11 @@ const StepReport& Stepper::step(State& state, const std::vector<DriveCommand>& c
     result = first_stage_.solve(state, base_, commands, a, state.time + a, guess_);
     if (!result.solved) {
       ++counters_.unsolved;
+      if (++failures == failures_before_holding) {
+        first_stage_.hold(true);
+        second_stage_.hold(true);
+        h *= 2;  // once more at this length
+      }
       continue;
     }
     first_.temperature = state.temperature;
@@ -156,7 +176,7 @@ const StepReport& Stepper::step(State& state, const std::vector<DriveCommand>& c
     for (int i = 0; i < system_.n_v; ++i)
       euler_error = std::max(euler_error, 0.5 * a * std::abs(first_.v[i] - state.v[i]) /
                                               (settings.tolerance * position_scale_[i]));
-    const bool mode_changed = first_.mode != state.mode;
+    const bool mode_changed = first_.mode != state.mode || broke_loose(state, first_);
 
     bool take_both = false;
     double error = 0;
@@ -185,7 +205,8 @@ const StepReport& Stepper::step(State& state, const std::vector<DriveCommand>& c
         take_both = same_modes && error <= 1;
         if (take_both) second_stage_.powers(base_, second_power_);
         // Not much too long: a shorter whole step is worth more than the first stage of this one.
-        if (same_modes && error > 1 && error < worth_repeating) {
+        // (Not for ever: an error that does not shrink with the step is a jump, which is the first stage's business.)
+        if (same_modes && error > 1 && error < worth_repeating && repeats++ < most_repeats) {
           h *= 2 * 0.85 / std::sqrt(error);  // the loop halves it
           ++counters_.rejected;
           continue;
@@ -222,6 +243,7 @@ const StepReport& Stepper::step(State& state, const std::vector<DriveCommand>& c
       next_ = h * std::clamp(0.85 / std::sqrt(std::max({euler_error, error > 1 ? error : 0.0, 1e-12})), 0.3, 1.5);
     }
     ++counters_.steps;
+    if (failures >= failures_before_holding) ++counters_.held;
     advance_temperatures(state, report_.step);
     return report_;
   }

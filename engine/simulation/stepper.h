@@ -44,11 +44,13 @@ class Stepper {
 
   struct Counters {
     long steps = 0, second_order = 0, rejected = 0, unsolved = 0, mode_changes = 0;
+    long held = 0;  ///< steps that could only be solved with friction limits and contact places held, see Stage::hold
   };
   [[nodiscard]] const Counters& counters() const { return counters_; }
 
  private:
   [[nodiscard]] double stage_error(const State& from, const StageBase& base, const State& first, double h) const;
+  [[nodiscard]] bool broke_loose(const State& before, const State& after) const;
   void advance_temperatures(State& state, double h);
   std::string describe_failure(const State& state, const Stage::Result& result) const;
 
