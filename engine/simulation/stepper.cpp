@@ -21,6 +21,8 @@ constexpr double material_scale = 2e-3;     // [m], cord that slips past a node
 constexpr double worth_repeating = 6;       // error up to which a rejected step is tried again shorter
 constexpr int most_repeats = 3;
 constexpr int failures_before_holding = 1;  // Newton with all derivatives failed: take it that there is no solution
+constexpr double tiny_step = 100;          // steps this many times the shortest allowed one ...
+constexpr long most_tiny_steps = 20000;    // ... may come so often in a row
 constexpr double velocity_per_position = 50;  // [1/s]: velocity scale = position scale × this
 
 constexpr std::size_t at(int index) { return static_cast<std::size_t>(index); }
@@ -243,6 +245,13 @@ const StepReport& Stepper::step(State& state, const std::vector<DriveCommand>& c
       next_ = h * std::clamp(0.85 / std::sqrt(std::max({euler_error, error > 1 ? error : 0.0, 1e-12})), 0.3, 1.5);
     }
     ++counters_.steps;
+    tiny_ = report_.step < tiny_step * settings.min_step && h < left ? tiny_ + 1 : 0;
+    if (tiny_ > most_tiny_steps)
+      throw SimulationError(fmt::format(
+          "t = {:.6g} s: {} steps in a row were shorter than {:.1e} s; the run would not end in any useful time
+  likely causes: a "
+          "stiffness or speed far beyond the parts' size, or masses far too small",
+          state.time, most_tiny_steps, tiny_step * settings.min_step));
     if (failures >= failures_before_holding) ++counters_.held;
     advance_temperatures(state, report_.step);
     return report_;

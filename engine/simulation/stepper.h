@@ -64,6 +64,7 @@ class Stepper {
   StepReport report_;
   VectorXd position_scale_;  // per velocity index
   VectorXd acceleration_;    // of the last accepted step, for the first guess
+  long tiny_ = 0;            // accepted steps in a row that were hardly longer than the shortest allowed
   double next_ = 1e-4;
   double restart_step_ = 1e-4;
   Counters counters_;

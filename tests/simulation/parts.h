@@ -115,6 +115,7 @@ struct Walk {
         stepper(system),
         state(simulation::start_state(system)),
         commands(system.shafts.size()) {
+    for (std::size_t d = 0; d < commands.size(); ++d) commands[d].current_limit = system.model().drives[d].current_limit;
     begin();
   }
   Walk(const Walk&) = delete;
