@@ -248,8 +248,7 @@ const StepReport& Stepper::step(State& state, const std::vector<DriveCommand>& c
     tiny_ = report_.step < tiny_step * settings.min_step && h < left ? tiny_ + 1 : 0;
     if (tiny_ > most_tiny_steps)
       throw SimulationError(fmt::format(
-          "t = {:.6g} s: {} steps in a row were shorter than {:.1e} s; the run would not end in any useful time
-  likely causes: a "
+          "t = {:.6g} s: {} steps in a row were shorter than {:.1e} s; the run would not end in any useful time\n  likely causes: a "
           "stiffness or speed far beyond the parts' size, or masses far too small",
           state.time, most_tiny_steps, tiny_step * settings.min_step));
     if (failures >= failures_before_holding) ++counters_.held;
