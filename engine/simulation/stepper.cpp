@@ -245,7 +245,7 @@ const StepReport& Stepper::step(State& state, const std::vector<DriveCommand>& c
       next_ = h * std::clamp(0.85 / std::sqrt(std::max({euler_error, error > 1 ? error : 0.0, 1e-12})), 0.3, 1.5);
     }
     ++counters_.steps;
-    tiny_ = report_.step < tiny_step * settings.min_step && h < left ? tiny_ + 1 : 0;
+    tiny_ = report_.step < tiny_step * settings.min_step ? tiny_ + 1 : 0;
     if (tiny_ > most_tiny_steps)
       throw SimulationError(fmt::format(
           "t = {:.6g} s: {} steps in a row were shorter than {:.1e} s; the run would not end in any useful time\n  likely causes: a "
