@@ -27,8 +27,13 @@ struct InspectOptions {
   std::vector<std::string> posture;  ///< JOINT=ANGLE for the static grip
 };
 
+struct PlotOptions {
+  std::vector<std::string> formats = {"png", "svg", "pdf"};
+  std::string from, to;  ///< times as written, such as "0.1 s"; empty: the whole record
+};
+
 int run_command(const std::string& scenario, const CommonOptions& options);
 int inspect_command(const std::string& model, const InspectOptions& inspect, const CommonOptions& options);
-int plot_command(const std::string& record, const std::vector<std::string>& formats, const CommonOptions& options);
+int plot_command(const std::string& record, const PlotOptions& shown, const CommonOptions& options);
 
 }  // namespace sinewright::tool

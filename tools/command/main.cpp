@@ -53,16 +53,18 @@ int main(int argc, char** argv) {
   inspect->footer("Example: sinewright inspect models/demo-finger.yaml --posture MCP=20deg --posture PIP=45deg");
   inspect->callback([&] { code = sinewright::tool::inspect_command(input, inspect_options, options); });
 
-  std::vector<std::string> formats = {"png", "svg", "pdf"};
+  sinewright::tool::PlotOptions plot_options;
   CLI::App* plot = app.add_subcommand("plot", "draw the figures of a record for a design review");
   plot->add_option("RECORD", input, "record (.h5) that 'sinewright run' wrote, whole or partial")->required();
   plot->add_option("--out", options.out, "folder for the figures (default: the record's path without .h5)");
-  plot->add_option("--format", formats, "png, svg, pdf; separated by commas (default: all three)")
+  plot->add_option("--format", plot_options.formats, "png, svg, pdf; separated by commas (default: all three)")
       ->delimiter(',')
       ->check(CLI::IsMember({"png", "svg", "pdf"}));
+  plot->add_option("--from", plot_options.from, "show the record from this time on, for instance '0.1 s'");
+  plot->add_option("--to", plot_options.to, "show the record up to this time");
   add_common(plot, options);
   plot->footer("Each figure's gnuplot script, data included, stands beside it.\nExample: sinewright plot out/grasp-medium.h5 --format png");
-  plot->callback([&] { code = sinewright::tool::plot_command(input, formats, options); });
+  plot->callback([&] { code = sinewright::tool::plot_command(input, plot_options, options); });
 
   try {
     app.parse(argc, argv);

@@ -5,17 +5,33 @@
 
 #include "commands.h"
 #include "plot/figures.h"
-#include "quantity/invalid_input.h"
+#include "quantity/quantity.h"
 
 namespace sinewright::tool {
 
-int plot_command(const std::string& record, const std::vector<std::string>& formats, const CommonOptions& options) {
+namespace {
+
+double time_from(const std::string& option, const std::string& text) {
+  try {
+    return parse_quantity(text, "s").si;
+  } catch (const QuantityProblem& problem) {
+    throw InvalidInput(fmt::format("{} '{}' is no time\n  needed: {}\n  hint:   {}", option, text, problem.needed, problem.hint));
+  }
+}
+
+}  // namespace
+
+int plot_command(const std::string& record, const PlotOptions& shown, const CommonOptions& options) {
   namespace fs = std::filesystem;
+  if (!options.set.empty()) throw InvalidInput("plot draws what a record holds; --set belongs to 'sinewright run'");
   fs::path folder = options.out;
   if (folder.empty()) folder = fs::path(record).replace_extension();
-  if (folder == fs::path(record)) folder += "-plots";
-  if (!options.set.empty()) throw InvalidInput("plot draws what a record holds; --set belongs to 'sinewright run'");
-  const auto files = plot::draw_all(record, folder, formats);
+  if (folder == fs::path(record)) folder += "-figures";
+  plot::DrawOptions draw;
+  draw.formats = shown.formats;
+  if (!shown.from.empty()) draw.from = time_from("--from", shown.from);
+  if (!shown.to.empty()) draw.to = time_from("--to", shown.to);
+  const auto files = plot::draw_all(record, folder, draw);
   if (options.json) {
     nlohmann::ordered_json json;
     for (const auto& file : files) json["files"].push_back(file.string());

@@ -15,6 +15,8 @@ struct Subject {
   const record::Record& record;
   const model::Scenario& scenario;
   std::string identity;  ///< scenario, model, engine version; says so if the record is partial
+  double from = 0;       ///< stretch of time shown [s], within the record
+  double to = 0;
 };
 
 [[nodiscard]] Script posture_figure(const Subject& subject);
@@ -25,9 +27,17 @@ struct Subject {
 [[nodiscard]] Script loss_figure(const Subject& subject);
 [[nodiscard]] Script energy_figure(const Subject& subject);
 
+struct DrawOptions {
+  std::vector<std::string> formats = {"png", "svg", "pdf"};
+  double from = 0;    ///< [s]; the figures over time begin here
+  double to = 1e300;  ///< [s]; and end here
+};
+
 /// Draws all figures that the record has data for into a folder, which is made if needed.
-/// @returns the files written. @throws InvalidInput, record::RecordError.
-std::vector<std::filesystem::path> draw_all(const std::filesystem::path& record_file, const std::filesystem::path& folder,
-                                            const std::vector<std::string>& formats);
+/// @returns the files written.
+/// @throws InvalidInput (gnuplot is missing, folder or stretch of time do not fit), record::RecordError.
+std::vector<std::filesystem::path> draw_all(const std::filesystem::path& record_file,
+                                            const std::filesystem::path& folder,
+                                            const DrawOptions& options = {});
 
 }  // namespace sinewright::plot

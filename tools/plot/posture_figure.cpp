@@ -1,13 +1,15 @@
 // The finger from the side (x to the right, y up) at the instants that matter.
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <numbers>
 #include <variant>
 
+#include <fmt/format.h>
+
 #include "plot/figures.h"
+#include "simulation/summary.h"
 
 namespace sinewright::plot {
 
@@ -16,14 +18,17 @@ namespace {
 using Eigen::Matrix3d;
 using Eigen::Vector3d;
 using Point = std::pair<double, double>;
+using Rows = std::vector<std::vector<double>>;
 
 constexpr int circle_points = 48;
+constexpr std::size_t most_instants = 6;
 
-// Outline of a shape in the side view: the convex hull of projected points of its surface.
+// Convex hull of points, counter-clockwise.
 std::vector<Point> hull_of(std::vector<Point> points) {
   std::sort(points.begin(), points.end());
   points.erase(std::unique(points.begin(), points.end()), points.end());
-  std::vector<Point> hull(2 * points.size() + 1);
+  if (points.size() < 3) return points;
+  std::vector<Point> hull(2 * points.size());
   std::size_t n = 0;
   const auto left_turn = [](const Point& a, const Point& b, const Point& c) {
     return (b.first - a.first) * (c.second - a.second) - (b.second - a.second) * (c.first - a.first) > 0;
@@ -37,11 +42,18 @@ std::vector<Point> hull_of(std::vector<Point> points) {
     while (n >= lower && !left_turn(hull[n - 2], hull[n - 1], points[i])) --n;
     hull[n++] = points[i];
   }
-  hull.resize(n);
+  hull.resize(n - 1);
   return hull;
 }
 
-void add_disc(std::vector<Point>& points, const Vector3d& center, const Vector3d& u, const Vector3d& v, double radius) {
+struct Placed {
+  Matrix3d R = Matrix3d::Identity();
+  Vector3d p = Vector3d::Zero();
+  Vector3d operator*(const Vector3d& point) const { return R * point + p; }
+};
+
+void add_disc(std::vector<Point>& points, const Vector3d& center, const Vector3d& u, const Vector3d& v,
+              double radius) {
   for (int k = 0; k < circle_points; ++k) {
     const double a = 2 * std::numbers::pi * k / circle_points;
     const Vector3d p = center + radius * (std::cos(a) * u + std::sin(a) * v);
@@ -49,109 +61,254 @@ void add_disc(std::vector<Point>& points, const Vector3d& center, const Vector3d
   }
 }
 
-std::vector<Point> outline(const model::Shape& shape, const Matrix3d& R, const Vector3d& origin) {
+// All our shapes are convex, so that the outline of the projection is the hull of projected points of the
+// surface.
+std::vector<Point> outline(const model::Shape& shape, const Placed& at) {
   std::vector<Point> points;
-  const auto world = [&](const Vector3d& p) { return Vector3d(R * p + origin); };
-  const auto ball = [&](const Vector3d& c, double r) { add_disc(points, world(c), Vector3d::UnitX(), Vector3d::UnitY(), r); };
+  const auto ball = [&](const Vector3d& center, double r) {
+    add_disc(points, at * center, Vector3d::UnitX(), Vector3d::UnitY(), r);
+  };
+  const auto corner = [&](const Vector3d& in_body) {
+    const Vector3d p = at * in_body;
+    points.emplace_back(p.x(), p.y());
+  };
   if (const auto* sphere = std::get_if<model::Sphere>(&shape)) ball(sphere->center, sphere->radius);
   if (const auto* capsule = std::get_if<model::Capsule>(&shape)) {
     ball(capsule->from, capsule->radius);
     ball(capsule->to, capsule->radius);
   }
   if (const auto* cylinder = std::get_if<model::Cylinder>(&shape)) {
-    const Vector3d axis = R * cylinder->axis;
+    const Vector3d axis = at.R * cylinder->axis;
     const Vector3d u = axis.unitOrthogonal(), v = axis.cross(u);
     for (const double side : {-0.5, 0.5})
-      add_disc(points, world(cylinder->center) + side * cylinder->length * axis, u, v, cylinder->radius);
+      add_disc(points, at * cylinder->center + side * cylinder->length * axis, u, v, cylinder->radius);
   }
   if (const auto* box = std::get_if<model::Box>(&shape))
-    for (int k = 0; k < 8; ++k) {
-      const Vector3d corner = 0.5 * box->size.cwiseProduct(Vector3d(k & 1 ? 1 : -1, k & 2 ? 1 : -1, k & 4 ? 1 : -1));
-      const Vector3d p = world(box->center + box->rotation * corner);
-      points.emplace_back(p.x(), p.y());
-    }
+    for (int k = 0; k < 8; ++k)
+      corner(box->center + box->rotation * (0.5 * box->size.cwiseProduct(Vector3d(
+                                                      k & 1 ? 1 : -1, k & 2 ? 1 : -1, k & 4 ? 1 : -1))));
   if (const auto* hull = std::get_if<model::Hull>(&shape))
-    for (const Vector3d& corner : hull->points) {
-      const Vector3d p = world(corner);
-      points.emplace_back(p.x(), p.y());
-    }
+    for (const Vector3d& point : hull->points) corner(point);
   return hull_of(std::move(points));
 }
 
-struct Placed {
-  Matrix3d R;
-  Vector3d p;
-};
+// A channel's numbers of one row.
+std::vector<double> row_of(const record::Record& record, const std::string& path, std::size_t row) {
+  const int channel = record.find(path);
+  if (channel < 0) return {record.column(path)};  // throws, with the words of the record's reader
+  const auto width = static_cast<std::size_t>(record.channels[static_cast<std::size_t>(channel)].width());
+  const auto begin =
+      record.data[static_cast<std::size_t>(channel)].begin() + static_cast<std::ptrdiff_t>(width * row);
+  return {begin, begin + static_cast<std::ptrdiff_t>(width)};
+}
 
 Placed placed(const record::Record& record, const std::string& base, std::size_t row) {
-  const auto& position = record.data[static_cast<std::size_t>(record.find(base + "position"))];
-  const auto& turn = record.data[static_cast<std::size_t>(record.find(base + "orientation"))];
-  const double* q = &turn[4 * row];
-  return {Eigen::Quaterniond(q[3], q[0], q[1], q[2]).toRotationMatrix(), Vector3d(position[3 * row], position[3 * row + 1], position[3 * row + 2])};
+  const auto p = row_of(record, base + "position", row), q = row_of(record, base + "orientation", row);
+  return {Eigen::Quaterniond(q.at(3), q.at(0), q.at(1), q.at(2)).toRotationMatrix(),
+          Vector3d(p.at(0), p.at(1), p.at(2))};
 }
 
-// Polygons in mm, an empty line between two.
-std::string polygons(const std::vector<std::vector<Point>>& list) {
-  std::string text;
-  for (const auto& polygon : list) {
-    for (const auto& [x, y] : polygon) text += fmt::format("{:.4f} {:.4f}\n", 1e3 * x, 1e3 * y);
-    if (!polygon.empty()) text += fmt::format("{:.4f} {:.4f}\n", 1e3 * polygon.front().first, 1e3 * polygon.front().second);
-    text += "\n";
-  }
-  return text;
-}
+// --- Which instants
+// ---------------------------------------------------------------------------------------------
 
 struct Instant {
-  double time;
+  double time = 0;
   std::string what;
-  std::size_t row;
+  std::size_t row = 0;
 };
+
+// Sum of joint angles over time.
+std::vector<double> flexion_of(const Subject& subject) {
+  std::vector<double> flexion(subject.record.time.size(), 0.0);
+  for (const auto& body : subject.scenario.model.bodies)
+    if (body.hinge) {
+      const auto angle = subject.record.column("/joints/" + body.hinge->name + "/angle");
+      for (std::size_t i = 0; i < angle.size(); ++i) flexion[i] += angle[i];
+    }
+  return flexion;
+}
+
+// When every joint has come within a degree of where it is at row `end`, for good; not before `from`.
+double settled(const Subject& subject, std::size_t end, double from) {
+  constexpr double near = std::numbers::pi / 180;
+  std::size_t first = 0;
+  for (const auto& body : subject.scenario.model.bodies)
+    if (body.hinge) {
+      const auto angle = subject.record.column("/joints/" + body.hinge->name + "/angle");
+      std::size_t i = end;
+      while (i > 0 && std::abs(angle[i - 1] - angle[end]) <= near) --i;
+      first = std::max(first, i);
+    }
+  return std::max(from, subject.record.time[first]);
+}
 
 std::vector<Instant> instants(const Subject& subject) {
   const auto& record = subject.record;
-  std::vector<std::pair<double, std::string>> wanted = {{record.time.front(), "start"}};
-  double command = NAN, close_end = record.time.back();
-  for (const auto& event : record.events)
-    if (event.kind == "command") {
-      if (std::isnan(command)) command = event.time;
-      else if (close_end == record.time.back() && event.time > command) close_end = event.time;
-    }
-  std::vector<std::string> seen;
+  const auto& time = record.time;
+  const auto& bodies = subject.scenario.model.bodies;
+  const auto row_at = [&](double t) {
+    return std::min(static_cast<std::size_t>(std::lower_bound(time.begin(), time.end(), t) - time.begin()),
+                    time.size() - 1);
+  };
+  const double begin = subject.from, end = subject.to;
+  std::vector<Instant> list = {{begin, "start"}};
+  const auto inside = [&](double t) { return t > begin && t < end; };
+
+  std::vector<std::string> touched;
   for (const auto& event : record.events) {
-    if (event.kind != "contact" || event.time <= 0.01 || std::find(seen.begin(), seen.end(), event.subject) != seen.end()) continue;
-    seen.push_back(event.subject);
-    const std::string body = event.subject.substr(0, event.subject.find_first_of(".@"));
-    const bool phalanx = std::any_of(subject.scenario.model.bodies.begin(), subject.scenario.model.bodies.end(),
-                                     [&](const auto& b) { return b.name == body && b.hinge; });
-    if (!phalanx) continue;
-    if (wanted.size() < 4) wanted.emplace_back(event.time, event.subject + " touches");
+    if (event.kind != "contact" || !inside(event.time) || touched.size() == 3) continue;
+    const auto body = std::find_if(bodies.begin(), bodies.end(), [&](const auto& b) {
+      return b.hinge && (event.subject == b.name || event.subject.starts_with(b.name + ".") ||
+                         event.subject.starts_with(b.name + "@"));
+    });
+    if (body == bodies.end() || std::find(touched.begin(), touched.end(), body->name) != touched.end())
+      continue;
+    touched.push_back(body->name);
+    list.push_back({event.time, event.subject + " touches"});
   }
-  if (wanted.size() < 4 && close_end > record.time.front()) {
-    // Half-way through the motion says more than half-way through the time.
-    std::vector<double> flexion(record.time.size(), 0.0);
-    for (const auto& body : subject.scenario.model.bodies)
-      if (body.hinge) {
-        const auto angle = record.column("/joints/" + body.hinge->name + "/angle");
-        for (std::size_t i = 0; i < angle.size(); ++i) flexion[i] += angle[i];
+  const auto flexion = flexion_of(subject);
+  // Half-way through the motion says more than half-way through the time.
+  const auto add_half = [&](std::size_t from, std::size_t to, const char* what) {
+    const double half = 0.5 * (flexion[from] + flexion[to]);
+    if (std::abs(flexion[to] - flexion[from]) < 5 * std::numbers::pi / 180) return;
+    for (std::size_t i = from; i < to; ++i)
+      if ((flexion[i] < half) != (flexion[from] < half)) {
+        if (inside(time[i])) list.push_back({time[i], what});
+        return;
       }
-    std::size_t end = 0;
-    while (end + 1 < record.time.size() && record.time[end + 1] <= close_end) ++end;
-    for (std::size_t i = 0; i < end; ++i)
-      if (flexion[i] - flexion[0] > 0.5 * (flexion[end] - flexion[0]) && flexion[end] > flexion[0]) {
-        wanted.emplace_back(record.time[i], "half closed");
-        break;
-      }
+  };
+  const simulation::Phases phases = simulation::phases(subject.scenario);
+  if (std::isfinite(phases.command) && phases.command < time.back()) {
+    const std::size_t command = row_at(phases.command), close_end = row_at(phases.close_end);
+    const double closed = settled(subject, close_end, phases.command);
+    if (touched.empty()) add_half(command, close_end, "half closed");
+    if (inside(closed)) list.push_back({closed, "closed"});
+    if (phases.releases && list.size() + 1 < most_instants)
+      add_half(close_end, time.size() - 1, "half open again");
+  } else if (touched.empty()) {
+    add_half(0, time.size() - 1, "half-way");
   }
-  if (close_end < record.time.back()) wanted.emplace_back(close_end, "end of closing");
-  wanted.emplace_back(record.time.back(), "end");
-  std::sort(wanted.begin(), wanted.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
-  std::vector<Instant> list;
-  for (const auto& [time, what] : wanted) {
-    auto row = static_cast<std::size_t>(std::lower_bound(record.time.begin(), record.time.end(), time) - record.time.begin());
-    row = std::min(row, record.time.size() - 1);
-    list.push_back({record.time[row], what, row});
+  list.push_back({end, "end"});
+  std::stable_sort(list.begin(), list.end(),
+                   [](const Instant& a, const Instant& b) { return a.time < b.time; });
+  for (Instant& instant : list) instant.row = row_at(instant.time);
+  return list;
+}
+
+// --- What is drawn
+// ----------------------------------------------------------------------------------------------
+
+// Pieces of a cord's way in the world, each with its tension [N].
+struct Piece {
+  std::vector<Vector3d> corners;
+  double tension = 0;
+};
+
+// The way as recorded has two corners for each guide, where the cord meets and leaves it; the arc between
+// them is drawn round the guide's axis, with the mean of the two tensions.
+std::vector<Piece> pieces_of(const Subject& subject, const model::Cord& cord,
+                             const std::vector<Placed>& poses, std::size_t row) {
+  const auto way = row_of(subject.record, "/cords/" + cord.name + "/way", row);
+  const auto tension = row_of(subject.record, "/cords/" + cord.name + "/tension", row);
+  const auto corner = [&](std::size_t k) {
+    return Vector3d(way.at(3 * k), way.at(3 * k + 1), way.at(3 * k + 2));
+  };
+  std::vector<Piece> list;
+  std::size_t span = 0, k = 0;
+  int last_bend_body = -1;  // bends of one body may be lumped into one friction node
+  for (std::size_t i = 1; i < cord.path.size(); ++i) {
+    list.push_back({{corner(k), corner(k + 1)}, tension.at(span)});
+    ++k;
+    if (const auto* guide = std::get_if<model::Guide>(&cord.path[i])) {
+      const Placed& pose = poses[static_cast<std::size_t>(guide->body)];
+      const Vector3d axis = (pose.R * guide->axis).normalized(), center = pose * guide->at;
+      const Vector3d from = corner(k) - center, to = corner(k + 1) - center;
+      const double angle = std::atan2(axis.dot(from.cross(to)), from.dot(to) - axis.dot(from) * axis.dot(to));
+      Piece arc{{}, 0.5 * (tension.at(span) + tension.at(span + 1))};
+      constexpr int steps = 16;
+      for (int s = 0; s <= steps; ++s) {
+        const double share = static_cast<double>(s) / steps;
+        arc.corners.push_back(center + Eigen::AngleAxisd(share * angle, axis) * from +
+                              share * axis * axis.dot(to - from));
+      }
+      list.push_back(std::move(arc));
+      ++k;
+      ++span;
+      last_bend_body = -1;
+    } else if (const auto* bend = std::get_if<model::Bend>(&cord.path[i])) {
+      if (!cord.lump_bends || bend->body != last_bend_body) ++span;
+      last_bend_body = bend->body;
+    }
   }
   return list;
+}
+
+// A box that grows round what is drawn [m].
+struct Extent {
+  double low_x = std::numeric_limits<double>::infinity(), high_x = -low_x, low_y = low_x, high_y = -low_x;
+  void take(double x, double y) {
+    low_x = std::min(low_x, x), high_x = std::max(high_x, x), low_y = std::min(low_y, y),
+    high_y = std::max(high_y, y);
+  }
+  [[nodiscard]] double size() const { return std::max(high_x - low_x, high_y - low_y); }
+};
+
+Rows in_mm(const std::vector<Point>& polygon) {
+  Rows rows;
+  for (const auto& [x, y] : polygon) rows.push_back({1e3 * x, 1e3 * y});
+  if (!rows.empty()) rows.push_back(rows.front());
+  return rows;
+}
+
+// All polygons of a row; `solids` and `pads` of the bodies.
+struct Scene {
+  std::vector<Rows> solids, pads, objects, cords;
+  Rows pins, arrows;
+  std::string remark;
+};
+
+// A round number of mm per N with which the longest arrow is 17 to 36 mm long.
+double arrow_scale(double most_force) {
+  if (!(most_force > 0)) return 1;
+  constexpr double longest = 36;
+  const double scale = std::pow(10, std::floor(std::log10(longest / most_force)));
+  for (const double step : {5.0, 4.0, 3.0, 2.0})
+    if (step * scale * most_force <= longest) return step * scale;
+  return scale;
+}
+
+// One line of samples at the foot of the page. @param scale  of the arrows [mm/N], 0: there are none.
+void draw_legend(Script& script, bool objects, double left, double page_width, double page_height,
+                 double scale) {
+  double x = left;  // [inch]
+  const double y = 0.3;
+  const auto screen = [&](double across, double up) {
+    return fmt::format("screen {:.5f}, screen {:.5f}", across / page_width, up / page_height);
+  };
+  int number = 200;
+  const auto text = [&](const std::string& words) {
+    script.line(fmt::format("set label {} {} at {} left font ',11' noenhanced", number++, gnuplot_text(words),
+                            screen(x + 0.4, y)));
+    x += 0.75 + 0.06 * static_cast<double>(character_count(words));
+  };
+  const auto box = [&](const char* fill, const char* edge, const std::string& words) {
+    script.line(
+        fmt::format("set object {} rectangle from {} to {} fc rgb '{}' fs solid 1 border rgb '{}' lw 1",
+                    number, screen(x, y - 0.07), screen(x + 0.3, y + 0.07), fill, edge));
+    text(words);
+  };
+  box("#f3ece0", "#30383d", "solid of a phalanx");
+  box("#c9bfae", "#8a7f6c", "contact shape");
+  if (objects) box("#dfe5e8", "#7c8a92", "object");
+  script.line(
+      fmt::format("set label {} '' at {} point pt 7 ps 0.8 lc rgb '#30383d'", number++, screen(x + 0.25, y)));
+  text("pin");
+  if (scale > 0) {
+    script.line(
+        fmt::format("set arrow {} from {} to {} head filled size screen 0.007,20 lc rgb '#0b7a4b' lw 2",
+                    number, screen(x, y), screen(x + 0.32, y)));
+    text(fmt::format("force of an object on phalanx or palm, {:g} mm per N", scale));
+  }
 }
 
 }  // namespace
@@ -160,118 +317,166 @@ Script posture_figure(const Subject& subject) {
   const auto& record = subject.record;
   const auto& m = subject.scenario.model;
   const std::vector<Instant> list = instants(subject);
-  const std::size_t columns = std::min<std::size_t>(3, list.size()), lines = (list.size() + columns - 1) / columns;
-  double most_force = 0, most_tension = 1e-9;
-  for (const auto& channel : record.channels) {
-    if (channel.path.rfind("/contacts/", 0) == 0 && channel.path.ends_with("/normal_force"))
-      for (const Instant& instant : list)
-        most_force = std::max(most_force, record.data[static_cast<std::size_t>(record.find(channel.path))][instant.row]);
-    if (channel.path.rfind("/cords/", 0) == 0 && channel.path.ends_with("/tension"))
-      for (const double t : record.data[static_cast<std::size_t>(record.find(channel.path))]) most_tension = std::max(most_tension, t);
+  std::vector<std::string> contacts;
+  for (const auto& channel : record.channels)
+    if (channel.path.starts_with("/contacts/") && channel.path.ends_with("/force"))
+      contacts.push_back(channel.path.substr(0, channel.path.size() - 5));
+  double most_force = 0, most_tension = 0;
+  for (const Instant& instant : list) {
+    for (const std::string& base : contacts) {
+      const auto force = row_of(record, base + "force", instant.row);
+      most_force = std::max(most_force, std::hypot(force.at(0), force.at(1)));
+    }
+    for (const auto& cord : m.cords)
+      for (const double t : row_of(record, "/cords/" + cord.name + "/tension", instant.row))
+        most_tension = std::max(most_tension, t);
   }
-  // A round number of mm per N so that the largest arrow shown is 15 to 30 mm long.
-  double scale = 1;
-  if (most_force > 0) {
-    scale = std::pow(10, std::floor(std::log10(30 / most_force)));
-    for (const double step : {5.0, 2.0})
-      if (step * scale * most_force <= 30) {
-        scale *= step;
-        break;
-      }
-  }
+  const double scale = arrow_scale(most_force);
 
-  double low_x = 1e9, high_x = -1e9, low_y = 1e9, high_y = -1e9;
-  std::string blocks;
+  std::vector<Scene> scenes(list.size());
+  Extent extent;
   for (std::size_t k = 0; k < list.size(); ++k) {
     const std::size_t row = list[k].row;
-    std::vector<std::vector<Point>> bodies, objects;
-    std::string pins;
-    for (const auto& body : m.bodies) {
-      const Placed at = placed(record, "/bodies/" + body.name + "/", row);
-      for (const auto& solid : body.solids) bodies.push_back(outline(solid.shape, at.R, at.p));
-      for (const auto& shape : body.shapes) bodies.push_back(outline(shape.shape, at.R, at.p));
-      if (body.hinge) pins += fmt::format("{:.4f} {:.4f}\n", 1e3 * at.p.x(), 1e3 * at.p.y());
-    }
-    for (const auto& object : subject.scenario.objects) {
-      const Placed at = placed(record, "/objects/" + object.name + "/", row);
-      objects.push_back(outline(object.shape.shape, at.R, at.p));
-    }
-    for (const auto& polygon : bodies)
-      for (const auto& [x, y] : polygon) {
-        low_x = std::min(low_x, x), high_x = std::max(high_x, x), low_y = std::min(low_y, y), high_y = std::max(high_y, y);
-      }
-    // Cords: one coloured piece a span where the corners allow it, else the first span's tension for all.
-    std::string cords;
-    for (const auto& cord : m.cords) {
-      const auto& way = record.data[static_cast<std::size_t>(record.find("/cords/" + cord.name + "/way"))];
-      const auto width = static_cast<std::size_t>(record.channels[static_cast<std::size_t>(record.find("/cords/" + cord.name + "/way"))].width());
-      const int tension_channel = record.find("/cords/" + cord.name + "/tension");
-      const auto spans = static_cast<std::size_t>(record.channels[static_cast<std::size_t>(tension_channel)].width());
-      const double* tension = &record.data[static_cast<std::size_t>(tension_channel)][spans * row];
-      const double* w = &way[width * row];
-      const std::size_t corners = width / 3;
-      for (std::size_t i = 0; i + 1 < corners; ++i) {
-        const double t = tension[std::min(spans - 1, corners - 1 == spans ? i : i * spans / (corners - 1))];
-        cords += fmt::format("{:.4f} {:.4f} {:.4f}\n{:.4f} {:.4f} {:.4f}\n\n", 1e3 * w[3 * i], 1e3 * w[3 * i + 1], t, 1e3 * w[3 * i + 3],
-                             1e3 * w[3 * i + 4], t);
-        low_x = std::min(low_x, w[3 * i]);
-      }
-    }
-    std::string arrows;
-    for (const auto& channel : record.channels) {
-      if (channel.path.rfind("/contacts/", 0) != 0 || !channel.path.ends_with("/force")) continue;
-      const std::string base = channel.path.substr(0, channel.path.size() - 5);
-      const double* force = &record.data[static_cast<std::size_t>(record.find(channel.path))][3 * row];
-      const double* point = &record.data[static_cast<std::size_t>(record.find(base + "point"))][3 * row];
-      if (std::hypot(force[0], force[1]) * scale < 0.3) continue;
-      arrows += fmt::format("{:.4f} {:.4f} {:.4f} {:.4f}\n", 1e3 * point[0], 1e3 * point[1], scale * force[0], scale * force[1]);
-    }
-    const auto block = [&](const char* name, const std::string& rows) {
-      blocks += fmt::format("${}{} << EOD\n{}EOD\n", name, k, rows.empty() ? "NaN NaN NaN NaN\n" : rows);
+    Scene& scene = scenes[k];
+    std::vector<Placed> poses;
+    const auto take = [&](const std::vector<Point>& polygon) {
+      for (const auto& [x, y] : polygon) extent.take(x, y);
+      return in_mm(polygon);
     };
-    block("bodies", polygons(bodies));
-    block("objects", polygons(objects));
-    block("pins", pins);
-    block("cords", cords);
-    block("arrows", arrows);
-  }
-  for (const auto& object : subject.scenario.objects) {
-    if (!std::holds_alternative<model::HeldFixed>(object.hold)) continue;
-    for (const auto& [x, y] : outline(object.shape.shape, object.rotation, object.at)) {
-      low_x = std::min(low_x, x), high_x = std::max(high_x, x), low_y = std::min(low_y, y), high_y = std::max(high_y, y);
+    for (const auto& body : m.bodies) {
+      const Placed& at = poses.emplace_back(placed(record, "/bodies/" + body.name + "/", row));
+      for (const auto& shape : body.shapes) scene.pads.push_back(take(outline(shape.shape, at)));
+      for (const auto& solid : body.solids) scene.solids.push_back(take(outline(solid.shape, at)));
+      if (body.hinge) {
+        scene.pins.push_back({1e3 * at.p.x(), 1e3 * at.p.y()});
+        extent.take(at.p.x(), at.p.y());
+      }
+    }
+    for (const auto& cord : m.cords)
+      for (const Piece& piece : pieces_of(subject, cord, poses, row)) {
+        Rows& rows = scene.cords.emplace_back();
+        for (const Vector3d& p : piece.corners) {
+          rows.push_back({1e3 * p.x(), 1e3 * p.y(), piece.tension});
+          extent.take(p.x(), p.y());
+        }
+      }
+    for (const std::string& base : contacts) {
+      const auto force = row_of(record, base + "force", row), point = row_of(record, base + "point", row);
+      const double size = std::hypot(force.at(0), force.at(1));
+      if (size < 0.02 * most_force || size == 0) continue;
+      const double dx = scale * force[0], dy = scale * force[1];
+      // The number stands a little beyond the arrow's head.
+      const double tx = 1e3 * point.at(0) + dx * (1 + 4.5 / (scale * size)),
+                   ty = 1e3 * point.at(1) + dy * (1 + 3 / (scale * size));
+      scene.arrows.push_back({1e3 * point[0], 1e3 * point[1], dx, dy, tx, ty, size});
+      extent.take(1e-3 * tx, 1e-3 * ty);
     }
   }
+  // An object that has been thrown or pulled far away must not shrink the finger to a dot.
+  const double finger_size = extent.size();
+  const Extent finger = extent;
+  for (std::size_t k = 0; k < list.size(); ++k)
+    for (const auto& object : subject.scenario.objects) {
+      const Placed at = placed(record, "/objects/" + object.name + "/", list[k].row);
+      const auto polygon = outline(object.shape.shape, at);
+      Extent grown = finger;
+      for (const auto& [x, y] : polygon) grown.take(x, y);
+      if (grown.size() > 1.8 * finger_size) {
+        scenes[k].remark += " · " + shortened(object.name, 16) + " is out of view";
+        continue;
+      }
+      for (const auto& [x, y] : polygon) extent.take(x, y);
+      scenes[k].objects.push_back(in_mm(polygon));
+    }
 
-  // The page is as high as the panels of equal scale need.
-  constexpr double page_width = 13, panel_width = page_width * 0.84 / 3 - 0.35, head = 0.75, foot = 0.85, gap = 0.95;
-  const double panel_height = panel_width * ((high_y - low_y) * 1e3 + 20) / ((high_x - low_x) * 1e3 + 18);
-  const double page_height = head + foot + panel_height * static_cast<double>(lines) + gap * static_cast<double>(lines - 1);
-  Script script("posture", "Postures from the side — " + subject.identity, page_width, page_height);
-  script.line(blocks);
-  script.line(fmt::format("set multiplot layout {},{} margins 0.05,0.89,{:.4f},{:.4f} spacing 0.045,{:.4f}", lines, columns,
-                          foot / page_height, 1 - head / page_height, gap / page_height));
-  script.line("set size ratio -1\nunset key\nset border 15 lc rgb '#a0a0a0' lw 0.7\nset style fill solid 1.0 noborder");
-  script.line(fmt::format("set xrange [{:.1f}:{:.1f}]\nset yrange [{:.1f}:{:.1f}]", 1e3 * low_x - 6, 1e3 * high_x + 12, 1e3 * low_y - 10, 1e3 * high_y + 10));
-  script.line("set xlabel 'x [mm]' offset 0,0.5\nset ylabel 'y [mm]' offset 1\nset xtics 20\nset ytics 20");
-  // From light to dark, so that it also reads in grey.
-  script.line(fmt::format("set palette defined (0 '#f2c14e', 0.5 '#d1495b', 1 '#3d1e6d')\nset cbrange [0:{:.4g}]\nunset colorbox", most_tension));
+  // The page is as high as panels of equal scale need.
+  const std::size_t columns = std::min<std::size_t>(3, list.size()),
+                    lines = (list.size() + columns - 1) / columns;
+  const double x0 = 1e3 * extent.low_x - 6, x1 = 1e3 * extent.high_x + 6, y0 = 1e3 * extent.low_y - 6,
+               y1 = 1e3 * extent.high_y + 6;
+  constexpr double page_width = 13, left = 0.75, right = 1.35, between = 0.55, head = 1.0, foot = 1.1,
+                   gap = 0.95;
+  const double panel_width =
+      (page_width - left - right - between * static_cast<double>(columns - 1)) / static_cast<double>(columns);
+  const double panel_height =
+      std::clamp(panel_width * (y1 - y0) / (x1 - x0), 0.25 * panel_width, 2.5 * panel_width);
+  const double page_height =
+      head + foot + panel_height * static_cast<double>(lines) + gap * static_cast<double>(lines - 1);
+
+  Script script("posture", "Postures from the side", subject.identity, page_width, page_height);
   for (std::size_t k = 0; k < list.size(); ++k) {
+    const std::string number = std::to_string(k + 1);
+    const Scene& scene = scenes[k];
+    const std::vector<std::string> corners = {"x [mm]", "y [mm]"};
+    script.lines("objects" + number, corners, scene.objects);
+    script.lines("pads" + number, corners, scene.pads);
+    script.lines("solids" + number, corners, scene.solids);
+    script.lines("cords" + number, {"x [mm]", "y [mm]", "tension [N]"}, scene.cords);
+    script.block("pins" + number, corners, scene.pins);
+    script.block("arrows" + number,
+                 {"x [mm]", "y [mm]", "dx [mm]", "dy [mm]", "x of the number [mm]", "y of the number [mm]",
+                  "force in the picture's plane [N]"},
+                 scene.arrows);
+  }
+  script.line(
+      "set multiplot\nunset key\nset size ratio -1\nset border 15 lc rgb '#a0a0a0' lw 0.7\nset style fill "
+      "solid 1.0 noborder");
+  script.line("set style textbox opaque fillcolor rgb '#ffffff' noborder margins 0.4,0.3");
+  script.line(fmt::format("set xrange [{:.3f}:{:.3f}]\nset yrange [{:.3f}:{:.3f}]", x0, x1, y0, y1));
+  const double widest = std::max(x1 - x0, y1 - y0), tic = widest > 600   ? 100
+                                                          : widest > 250 ? 50
+                                                          : widest > 70  ? 20
+                                                                         : 10;
+  script.line(
+      fmt::format("set xtics {0} font ',11'\nset ytics {0} font ',11'\nset xlabel 'x [mm]' offset 0,0.4\nset "
+                  "ylabel 'y [mm]' offset 0.8",
+                  tic));
+  // From light to dark, so that it also reads in grey.
+  script.line(fmt::format(
+      "set palette defined (0 '#f2c14e', 0.5 '#d1495b', 1 '#3d1e6d')\nset cbrange [0:{:.4g}]\nunset colorbox",
+      std::max(most_tension, 1e-3)));
+  for (std::size_t k = 0; k < list.size(); ++k) {
+    const double x = left + (panel_width + between) * static_cast<double>(k % columns);
+    const double y =
+        page_height - head - panel_height - (panel_height + gap) * static_cast<double>(k / columns);
+    script.line(fmt::format("\n# Panel {}", k + 1));
+    script.line(fmt::format(
+        "set lmargin at screen {:.5f}\nset rmargin at screen {:.5f}\nset bmargin at screen {:.5f}\nset "
+        "tmargin at screen {:.5f}",
+        x / page_width, (x + panel_width) / page_width, y / page_height, (y + panel_height) / page_height));
     if (k == 0) {
-      script.line("set label 100 head at screen 0.02, screen 1 offset 0,-1.2 left font ',14' noenhanced");
-      script.line(fmt::format("set label 101 {} at screen 0.02, screen 0 offset 0,0.8 left font ',11' noenhanced",
-                              gnuplot_text(most_force > 0 ? fmt::format("arrows: force on the phalanx or palm, {:g} mm per N; cords coloured by tension", scale)
-                                                    : std::string("cords coloured by tension"))));
-      script.line("set colorbox user origin screen 0.93, screen 0.2 size screen 0.015, screen 0.6\nset cblabel 'cord tension [N]' offset 0.5");
+      if (!m.cords.empty())
+        script.line(
+            fmt::format("set colorbox user origin screen {:.5f}, screen {:.5f} size screen {:.5f}, screen "
+                        "{:.5f}\nset cblabel 'cord tension [N]'",
+                        1 - (right - 0.3) / page_width, foot / page_height, 0.2 / page_width,
+                        std::min(4.0, page_height - head - foot) / page_height));
+      draw_legend(script, !subject.scenario.objects.empty(), left, page_width, page_height,
+                  most_force > 0 ? scale : 0);
     } else {
-      script.line("unset label 100\nunset label 101\nunset colorbox");
+      script.line("unset label\nunset arrow\nunset object\nunset colorbox");
     }
-    script.line(fmt::format("set title {} offset 0,-0.6 font ',12' noenhanced", gnuplot_text(fmt::format("{:.3f} s — {}", list[k].time, list[k].what))));
-    script.line(fmt::format("plot $objects{0} using 1:2 with filledcurves closed fc rgb '#dfe5e8', $objects{0} using 1:2 with lines lc rgb '#7c8a92' lw 1, \\\n"
-                            "     $bodies{0} using 1:2 with filledcurves closed fc rgb '#f3ece0', \\\n"
-                            "     $bodies{0} using 1:2 with lines lc rgb '#30383d' lw 1.1, \\\n"
-                            "     $cords{0} using 1:2:3 with lines lc palette lw 2.2, \\\n"
-                            "     $pins{0} using 1:2 with points pt 7 ps 0.9 lc rgb '#30383d', \\\n"
-                            "     $arrows{0} using 1:2:3:4 with vectors head filled size screen 0.008,20 lc rgb '#0b7a4b' lw 2.2", k));
+    script.line(fmt::format("set title {} offset 0,-0.5 font ',12' noenhanced",
+                            gnuplot_text(fmt::format("{:.3f} s — {}{}", list[k].time,
+                                                     shortened(list[k].what, 30), scenes[k].remark))));
+    script.line(
+        fmt::format("plot $objects{0} using 1:2 with filledcurves closed fc rgb '#dfe5e8' notitle, \\\n"
+                    "     $objects{0} using 1:2 with lines lc rgb '#7c8a92' lw 1 notitle, \\\n"
+                    "     $pads{0} using 1:2 with filledcurves closed fc rgb '#c9bfae' notitle, \\\n"
+                    "     $pads{0} using 1:2 with lines lc rgb '#8a7f6c' lw 0.8 notitle, \\\n"
+                    "     $solids{0} using 1:2 with filledcurves closed fc rgb '#f3ece0' notitle, \\\n"
+                    "     $solids{0} using 1:2 with lines lc rgb '#30383d' lw 1 notitle, \\\n"
+                    "     $cords{0} using 1:2:3 with lines lc palette lw 2.2 notitle, \\\n"
+                    "     $pins{0} using 1:2 with points pt 7 ps 0.8 lc rgb '#30383d' notitle{1}",
+                    k + 1,
+                    // gnuplot 5.4 crashes on labels without a single finite row.
+                    scenes[k].arrows.empty()
+                        ? std::string()
+                        : fmt::format(", \\\n     $arrows{0} using 1:2:3:4 with vectors head filled size "
+                                      "screen 0.007,20 lc rgb '#0b7a4b' lw 2 notitle, \\\n"
+                                      "     $arrows{0} using 5:6:(sprintf('%.1f N', $7)) with labels boxed "
+                                      "center font ',9' textcolor rgb '#0b5a38' notitle",
+                                      k + 1)));
   }
   script.line("unset multiplot");
   return script;
