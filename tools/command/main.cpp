@@ -3,10 +3,12 @@
 #include <fmt/format.h>
 
 #include <CLI/CLI.hpp>
+#include <csignal>
 #include <cstdio>
 
 #include "commands.h"
 #include "quantity/invalid_input.h"
+#include "quantity/nearest.h"
 #include "record/writer.h"
 
 namespace {
@@ -16,10 +18,22 @@ using sinewright::tool::CommonOptions;
 void add_common(CLI::App* command, CommonOptions& options) {
   command->add_flag("--json", options.json, "print a machine-readable summary (SI units) on standard output");
   command->add_option("--set", options.set, "change a value of the input: key.path=value, for instance "
-                                            "'model.drives.flexor.current_limit=0.3 A'; may be given again");
+                                            "'model.drives.flexor.current_limit=0.3 A'; may be given again")
+      ->allow_extra_args(false);  // else it takes the file that follows, too
   command->add_flag("--quiet", options.quiet, "print nothing but errors");
   command->add_option("--threads", options.threads, "number of threads, 0: all; a single run uses one")
       ->check(CLI::NonNegativeNumber);
+}
+
+// What to say when no command was understood.
+std::string which_command(const CLI::App& app, const char* given) {
+  std::vector<std::string> names;
+  for (const CLI::App* command : app.get_subcommands({})) names.push_back(command->get_name());
+  const std::string needed = fmt::format("needed: a command, one of: {}\n  hint:   ", fmt::join(names, ", "));
+  const std::string help = "'sinewright --help' tells more";
+  if (given == nullptr) return needed + help;
+  const std::string close = sinewright::nearest(given, names);
+  return fmt::format("'{}' is no {}\n  {}{}", given, given[0] == '-' ? "option that stands before a command" : "command", needed, close.empty() ? help : "the nearest is '" + close + "'");
 }
 
 }  // namespace
@@ -49,7 +63,8 @@ int main(int argc, char** argv) {
   inspect->add_option("MODEL", input, "model file (YAML)")->required();
   add_common(inspect, options);
   inspect->add_option("--steps", inspect_options.steps, "postures over each joint's range (2 to 181)")->check(CLI::Range(2, 181));
-  inspect->add_option("--posture", inspect_options.posture, "posture of the static grip: JOINT=ANGLE, may be given again (default 30 deg)");
+  inspect->add_option("--posture", inspect_options.posture, "posture of the static grip: JOINT=ANGLE, may be given again (default 30 deg)")
+      ->allow_extra_args(false);
   inspect->footer("Example: sinewright inspect models/demo-finger.yaml --posture MCP=20deg --posture PIP=45deg");
   inspect->callback([&] { code = sinewright::tool::inspect_command(input, inspect_options, options); });
 
@@ -59,6 +74,7 @@ int main(int argc, char** argv) {
   plot->add_option("--out", options.out, "folder for the figures (default: the record's path without .h5)");
   plot->add_option("--format", plot_options.formats, "png, svg, pdf; separated by commas (default: all three)")
       ->delimiter(',')
+      ->allow_extra_args(false)
       ->check(CLI::IsMember({"png", "svg", "pdf"}));
   plot->add_option("--from", plot_options.from, "show the record from this time on, for instance '0.1 s'");
   plot->add_option("--to", plot_options.to, "show the record up to this time");
@@ -66,9 +82,15 @@ int main(int argc, char** argv) {
   plot->footer("Each figure's gnuplot script, data included, stands beside it.\nExample: sinewright plot out/grasp-medium.h5 --format png");
   plot->callback([&] { code = sinewright::tool::plot_command(input, plot_options, options); });
 
+  // A file that reaches the limit of its size is then a failed write with a message, not a silent end.
+  std::signal(SIGXFSZ, SIG_IGN);
   try {
     app.parse(argc, argv);
   } catch (const CLI::ParseError& error) {
+    if (error.get_exit_code() == static_cast<int>(CLI::ExitCodes::RequiredError) && app.get_subcommands().empty()) {
+      fmt::print(stderr, "{}\n", which_command(app, argc > 1 ? argv[1] : nullptr));
+      return sinewright::tool::bad_input;
+    }
     const int parsed = app.exit(error);
     return parsed == 0 ? sinewright::tool::done : sinewright::tool::bad_input;
   } catch (const sinewright::InvalidInput& error) {
