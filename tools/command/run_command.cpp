@@ -11,6 +11,7 @@
 #include "record/writer.h"
 #include "simulation/observe.h"
 #include "simulation/run.h"
+#include "simulation/summary.h"
 #include "summary_text.h"
 
 namespace sinewright::tool {
@@ -46,11 +47,26 @@ Read read_input(const std::string& path, const std::vector<std::string>& set) {
   return read;
 }
 
+// A run whose requirements cannot be judged must not begin. Which numbers a summary has does not depend on what happens,
+// so the one of the start alone will do.
+void check_requirements(const simulation::System& system) {
+  const simulation::State start = simulation::start_state(system);
+  simulation::Stage stage(system);
+  stage.look(start);
+  simulation::Totals totals;
+  totals.energy = simulation::Ledger::Zero(system.ledger_size);
+  totals.stored_at_start = stage.stored_energy();
+  simulation::SummaryBuilder summary(system);
+  summary.sample(stage, start, totals, std::vector<bool>(system.shafts.size(), true));
+  static_cast<void>(simulation::judge(system.scenario.requirements, summary.finish()));
+}
+
 }  // namespace
 
 int run_command(const std::string& path, const CommonOptions& options) {
   const Read read = read_input(path, options.set);
   const simulation::System system(read.scenario);
+  check_requirements(system);
 
   fs::path out = options.out;
   if (out.empty()) out = fs::path("out") / fs::path(read.inputs.scenario_path).stem().concat(".h5");
