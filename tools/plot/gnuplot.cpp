@@ -102,10 +102,11 @@ void blank_date(const fs::path& file) {
 
 std::string gnuplot_text(const std::string& text) {
   std::string out = "'";
-  for (const char c : without_controls(text)) {
-    out += c;
-    if (c == '\'') out += c;
-  }
+  for (const char c : without_controls(text))
+    if (c == '\'')
+      out += "’";
+    else
+      out += c;
   return out + "'";
 }
 
@@ -145,19 +146,19 @@ std::string ramp_color(std::size_t i, std::size_t n) {
 Script::Script(std::string name, const std::string& title, const std::string& identity, double width,
                double height)
     : name_(std::move(name)) {
-  // Lengths, letters and lines keep one proportion in all three formats: 150 pixels an inch in a PNG, 110 in
-  // an SVG.
+  // The scales make letters and lines alike in all three formats, which count sizes differently; SVG knows no
+  // ':Bold'.
   text_ = fmt::format(
       "# Change what you like and draw again: gnuplot -d -e \"format='png'\" {0}.gp (or svg, pdf)\n"
       "if (!exists('format')) format = 'png'\n"
       "set encoding utf8\n"
       "if (format eq 'png') set terminal pngcairo noenhanced size {1:.0f},{2:.0f} font 'DejaVu Sans,13' "
-      "linewidth 1.5\n"
-      "if (format eq 'svg') set terminal svg noenhanced size {3:.0f},{4:.0f} font 'DejaVu Sans,13' linewidth "
-      "1.1\n"
+      "fontscale 1.1 linewidth 1.5\n"
+      "if (format eq 'svg') set terminal svg noenhanced size {3:.0f},{4:.0f} font 'DejaVu Sans,13' "
+      "fontscale 1.1 linewidth 1.1\n"
       "if (format eq 'pdf') set terminal pdfcairo noenhanced size {5:.4f}in,{6:.4f}in font 'DejaVu Sans,13' "
-      "fontscale 0.64 "
-      "linewidth 0.8\n"
+      "fontscale 0.53 linewidth 1.6\n"
+      "heading = format eq 'svg' ? 'DejaVu Sans,16' : 'DejaVu Sans:Bold,15'\n"
       "set output '{0}.'.format\n"
       "set border 3 lc rgb '#404040' lw 0.8\n"
       "set tics nomirror textcolor rgb '#202020'\n"
@@ -165,7 +166,7 @@ Script::Script(std::string name, const std::string& title, const std::string& id
       "set style data lines\n"
       "title = {7}\n"
       "identity = {8}\n"
-      "set label 1001 title at screen {9:.5f}, screen {10:.5f} left font 'DejaVu Sans:Bold,15' noenhanced\n"
+      "set label 1001 title at screen {9:.5f}, screen {10:.5f} left font heading noenhanced\n"
       "set label 1002 identity at screen {9:.5f}, screen {11:.5f} left font ',11' textcolor rgb '#505050' "
       "noenhanced\n",
       name_, width * 150, height * 150, width * 110, height * 110, width, height, gnuplot_text(title),

@@ -34,7 +34,8 @@ class Script {
 };
 
 /// Text as a single-quoted gnuplot string. Nothing in it is expanded or executed: between single quotes
-/// gnuplot knows neither back-quotes nor macros, and a quote is written twice. Control characters become
+/// gnuplot knows neither back-quotes nor macros. A quote in the text becomes an apostrophe ’, since
+/// gnuplot 5.4 reads a doubled quote at the beginning of a string as its end. Control characters become
 /// blanks.
 [[nodiscard]] std::string gnuplot_text(const std::string& text);
 

@@ -69,7 +69,7 @@ Script loss_figure(const Subject& subject) {
   std::size_t longest = 10;
   for (const Share& share : shares)
     longest = std::max(longest, std::min<std::size_t>(44, character_count(share.name)));
-  const double left = 0.4 + 0.065 * static_cast<double>(longest);
+  const double left = 0.4 + 0.07 * static_cast<double>(longest);
 
   Script script("losses", "Where the shaft's work went while the finger closed", subject.identity, width,
                 height);

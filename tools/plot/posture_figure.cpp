@@ -289,7 +289,7 @@ void draw_legend(Script& script, bool objects, double left, double page_width, d
   const auto text = [&](const std::string& words) {
     script.line(fmt::format("set label {} {} at {} left font ',11' noenhanced", number++, gnuplot_text(words),
                             screen(x + 0.4, y)));
-    x += 0.75 + 0.06 * static_cast<double>(character_count(words));
+    x += 0.75 + 0.059 * static_cast<double>(character_count(words));
   };
   const auto box = [&](const char* fill, const char* edge, const std::string& words) {
     script.line(
@@ -459,24 +459,25 @@ Script posture_figure(const Subject& subject) {
     script.line(fmt::format("set title {} offset 0,-0.5 font ',12' noenhanced",
                             gnuplot_text(fmt::format("{:.3f} s — {}{}", list[k].time,
                                                      shortened(list[k].what, 30), scenes[k].remark))));
-    script.line(
-        fmt::format("plot $objects{0} using 1:2 with filledcurves closed fc rgb '#dfe5e8' notitle, \\\n"
-                    "     $objects{0} using 1:2 with lines lc rgb '#7c8a92' lw 1 notitle, \\\n"
-                    "     $pads{0} using 1:2 with filledcurves closed fc rgb '#c9bfae' notitle, \\\n"
-                    "     $pads{0} using 1:2 with lines lc rgb '#8a7f6c' lw 0.8 notitle, \\\n"
-                    "     $solids{0} using 1:2 with filledcurves closed fc rgb '#f3ece0' notitle, \\\n"
-                    "     $solids{0} using 1:2 with lines lc rgb '#30383d' lw 1 notitle, \\\n"
-                    "     $cords{0} using 1:2:3 with lines lc palette lw 2.2 notitle, \\\n"
-                    "     $pins{0} using 1:2 with points pt 7 ps 0.8 lc rgb '#30383d' notitle{1}",
-                    k + 1,
-                    // gnuplot 5.4 crashes on labels without a single finite row.
-                    scenes[k].arrows.empty()
-                        ? std::string()
-                        : fmt::format(", \\\n     $arrows{0} using 1:2:3:4 with vectors head filled size "
-                                      "screen 0.007,20 lc rgb '#0b7a4b' lw 2 notitle, \\\n"
-                                      "     $arrows{0} using 5:6:(sprintf('%.1f N', $7)) with labels boxed "
-                                      "center font ',9' textcolor rgb '#0b5a38' notitle",
-                                      k + 1)));
+    script.line(fmt::format(
+        "plot $objects{0} using 1:2 with filledcurves closed fc rgb '#dfe5e8' notitle, \\\n"
+        "     $objects{0} using 1:2 with lines lc rgb '#7c8a92' lw 1 notitle, \\\n"
+        "     $pads{0} using 1:2 with filledcurves closed fc rgb '#c9bfae' notitle, \\\n"
+        "     $pads{0} using 1:2 with lines lc rgb '#8a7f6c' lw 0.8 notitle, \\\n"
+        "     $solids{0} using 1:2 with filledcurves closed fc rgb '#f3ece0' notitle, \\\n"
+        "     $solids{0} using 1:2 with lines lc rgb '#30383d' lw 1 notitle, \\\n"
+        "     $cords{0} using 1:2:3 with lines lc palette lw 2.2 notitle, \\\n"
+        "     $pins{0} using 1:2 with points pt 7 ps 0.8 lc rgb '#30383d' notitle{1}",
+        k + 1,
+        // gnuplot 5.4 crashes on labels without a single finite row.
+        scenes[k].arrows.empty()
+            ? std::string()
+            : fmt::format(
+                  ", \\\n     $arrows{0} using 1:2:3:4 with vectors head filled size "
+                  "screen 0.007,20 lc rgb '#0b7a4b' lw 2 notitle, \\\n"
+                  "     $arrows{0} using 5:6:(sprintf($7 < 1 ? '%.2f N' : '%.1f N', $7)) with labels boxed "
+                  "center font ',9' textcolor rgb '#0b5a38' notitle",
+                  k + 1)));
   }
   script.line("unset multiplot");
   return script;

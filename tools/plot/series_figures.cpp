@@ -2,20 +2,21 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 #include <fmt/format.h>
 
 #include "plot/time_figure.h"
+#include "quantity/quantity.h"
 
 namespace sinewright::plot {
 
 namespace {
 
-constexpr double degree = std::numbers::pi / 180;
 const std::string grey = "#808080";
 
-std::vector<double> scaled(std::vector<double> values, double factor, double offset = 0) {
+// SI values in the unit that an axis shows. Every unit, degC too, is a factor and an offset.
+std::vector<double> in_unit(std::vector<double> values, const std::string& unit) {
+  const double offset = from_si(0, unit), factor = from_si(1, unit) - offset;
   for (double& value : values) value = value * factor + offset;
   return values;
 }
@@ -88,7 +89,7 @@ Script tension_figure(const Subject& subject) {
       panel.curves.push_back({columns.empty() ? cord.name : columns[s],
                               record.column(base + "tension", static_cast<int>(s)), ramp_color(s, spans)});
     panels.push_back(std::move(panel));
-    slack.curves.push_back({cord.name, scaled(record.column(base + "slack"), 1e3), color(c), dash_of(c)});
+    slack.curves.push_back({cord.name, in_unit(record.column(base + "slack"), "mm"), color(c), dash_of(c)});
     any_slack = any_slack || largest(slack.curves.back().values) > 1e-3;
   }
   if (any_slack) panels.push_back(std::move(slack));
@@ -104,17 +105,15 @@ Script angle_figure(const Subject& subject) {
     if (!body.hinge) continue;
     const std::string& name = body.hinge->name;
     const std::string base = "/joints/" + name + "/";
-    angles.curves.push_back({name, scaled(record.column(base + "angle"), 1 / degree), color(i), dash_of(i)});
-    rates.curves.push_back({name, scaled(record.column(base + "rate"), 1 / degree), color(i), dash_of(i)});
+    angles.curves.push_back({name, in_unit(record.column(base + "angle"), "deg"), color(i), dash_of(i)});
+    rates.curves.push_back({name, in_unit(record.column(base + "rate"), "deg/s"), color(i), dash_of(i)});
+    const auto mark_stop = [&](double angle) {
+      const double shown = from_si(angle, "deg");
+      angles.levels.push_back({fmt::format("{} stop at {:.3g}°", name, shown), shown, color(i)});
+    };
     if (const auto& stops = body.hinge->stops) {
-      angles.levels.push_back(
-          {fmt::format("{} stop at {:g}°", name, std::round(stops->upper / degree * 10) / 10),
-           stops->upper / degree, color(i)});
-      // Most joints share a lower stop at zero, on the axis.
-      if (stops->lower != 0)
-        angles.levels.push_back(
-            {fmt::format("{} stop at {:g}°", name, std::round(stops->lower / degree * 10) / 10),
-             stops->lower / degree, color(i)});
+      mark_stop(stops->upper);
+      if (stops->lower != 0) mark_stop(stops->lower);  // most joints share a lower stop at zero, on the axis
     }
     held.rows.push_back(
         {name,
@@ -159,23 +158,23 @@ Script drive_figure(const Subject& subject) {
   std::size_t i = 0;
   for (const auto& drive : subject.scenario.model.drives) {
     const std::string base = "/drives/" + drive.name + "/";
-    const auto take = [&](const char* leaf, double factor = 1, double offset = 0) {
-      return scaled(record.column(base + leaf), factor, offset);
+    const auto take = [&](const char* leaf, const char* unit) {
+      return in_unit(record.column(base + leaf), unit);
     };
     const std::string first = color(i), second = color(i + 1);
     const int dash = dash_of(i);
-    current.curves.push_back({drive.name, take("current"), first, dash});
+    current.curves.push_back({drive.name, take("current", "A"), first, dash});
     if (drive.current_limit > 0)
       current.levels.push_back(
           {fmt::format("{} limit {:g} A", shortened(drive.name, 16), drive.current_limit),
            drive.current_limit, grey});
-    voltage.curves.push_back({drive.name + " supply", take("supply_voltage"), second, dash});
-    voltage.curves.push_back({drive.name + " motor", take("motor_voltage"), first, dash});
-    torque.curves.push_back({drive.name + " motor × gear ratio", take("motor_torque", 1e3), first, dash});
-    torque.curves.push_back({drive.name + " load", take("load_torque", 1e3), second, dash});
-    shaft.curves.push_back({drive.name, take("shaft_angle", 1 / degree), first, dash});
-    heat.curves.push_back({drive.name + " winding", take("winding_temperature", 1, -273.15), first, dash});
-    heat.curves.push_back({drive.name + " housing", take("housing_temperature", 1, -273.15), second, dash});
+    voltage.curves.push_back({drive.name + " supply", take("supply_voltage", "V"), second, dash});
+    voltage.curves.push_back({drive.name + " motor", take("motor_voltage", "V"), first, dash});
+    torque.curves.push_back({drive.name + " motor × gear ratio", take("motor_torque", "N·mm"), first, dash});
+    torque.curves.push_back({drive.name + " load", take("load_torque", "N·mm"), second, dash});
+    shaft.curves.push_back({drive.name, take("shaft_angle", "deg"), first, dash});
+    heat.curves.push_back({drive.name + " winding", take("winding_temperature", "degC"), first, dash});
+    heat.curves.push_back({drive.name + " housing", take("housing_temperature", "degC"), second, dash});
     i += 2;
   }
   return time_figure(subject, "drive", "Drive: current, voltage, torque, shaft angle, temperature",
@@ -217,11 +216,11 @@ Script energy_figure(const Subject& subject) {
     if (accounts.empty()) return;
     double size = 0;
     for (const Account& account : accounts) size = std::max(size, largest(account.values));
-    const bool milli = size < 1;
-    Panel panel{fmt::format("{} [{}]", what, milli ? "mJ" : "J"), {}, from_zero, 1e-6};
+    const std::string unit = size < 1 ? "mJ" : "J";
+    Panel panel{fmt::format("{} [{}]", what, unit), {}, from_zero, 1e-6};
     for (std::size_t i = 0; i < accounts.size(); ++i)
       panel.curves.push_back(
-          {spaced(accounts[i].name), scaled(accounts[i].values, milli ? 1e3 : 1), color(i), dash_of(i)});
+          {spaced(accounts[i].name), in_unit(accounts[i].values, unit), color(i), dash_of(i)});
     panels.push_back(std::move(panel));
   };
   add("brought in", in, true);

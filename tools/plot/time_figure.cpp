@@ -10,10 +10,10 @@ namespace sinewright::plot {
 
 namespace {
 
-constexpr double page_width = 11, left = 1.0, head = 0.72, foot = 0.62, gap = 0.26;  // [inch]
-constexpr double letter = 0.005;     // mean width of a letter [inch] for each point of its size
-constexpr std::size_t bins = 1200;   // about as many as a picture has columns of pixels
-constexpr double mark_pitch = 0.19;  // least distance of two slanted labels [inch]
+constexpr double page_width = 11, left = 1.1, head = 0.72, foot = 0.68, gap = 0.26;  // [inch]
+constexpr double letter = 0.0056;   // mean width of a letter [inch] for each point of its size
+constexpr std::size_t bins = 1200;  // about as many as a picture has columns of pixels
+constexpr double mark_pitch = 0.2;  // least distance of two slanted labels [inch]
 
 struct Mark {
   double time;
@@ -105,7 +105,7 @@ std::vector<std::string> legend_of(const Panel& panel) {
 }
 
 double height_of(const Panel& panel) {
-  const double for_legend = 0.17 * static_cast<double>(legend_of(panel).size()) + 0.1;
+  const double for_legend = 0.2 * static_cast<double>(legend_of(panel).size()) + 0.1;
   const double for_data = panel.rows.empty() ? 2.0 : 0.34 * static_cast<double>(panel.rows.size()) + 0.1;
   return std::max(for_legend, for_data);
 }
