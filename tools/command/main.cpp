@@ -33,7 +33,8 @@ std::string which_command(const CLI::App& app, const char* given) {
   const std::string help = "'sinewright --help' tells more";
   if (given == nullptr) return needed + help;
   const std::string close = sinewright::nearest(given, names);
-  return fmt::format("'{}' is no {}\n  {}{}", given, given[0] == '-' ? "option that stands before a command" : "command", needed, close.empty() ? help : "the nearest is '" + close + "'");
+  const char* kind = given[0] == '-' ? "option that stands before a command" : "command";
+  return fmt::format("'{}' is no {}\n  {}{}", given, kind, needed, close.empty() ? help : "the nearest is '" + close + "'");
 }
 
 }  // namespace

@@ -1,0 +1,510 @@
+"""Runs the program as a user does and looks at exit codes, texts and files.
+
+usage: command_test.py [TestClass ...]; environment: SINEWRIGHT (the program), SINEWRIGHT_SERIES (prints a record as text),
+SINEWRIGHT_SOURCE_DIR (where models/ is). Standard library only; h5py where it is installed.
+"""
+
+import json
+import os
+import pty
+import re
+import resource
+import select
+import shutil
+import signal
+import subprocess
+import sys
+import tempfile
+import time
+import unittest
+from pathlib import Path
+
+try:
+    import h5py
+except ImportError:
+    h5py = None
+
+TOOL = os.environ["SINEWRIGHT"]
+SERIES = os.environ["SINEWRIGHT_SERIES"]
+SOURCE = Path(os.environ["SINEWRIGHT_SOURCE_DIR"])
+COMMANDS = ["run", "inspect", "plot"]
+
+SHORT = """sinewright: scenario
+name: short
+model: ../models/two-phalanx-finger.yaml
+duration: 0.4 s
+timeline:
+  - {at: 0.02 s, drive: flexor, voltage: 6 V}
+require:
+  - {quantity: joint_angle.MCP, at_least: 10 deg}
+"""
+
+
+class Place(unittest.TestCase):
+    """A folder of its own with a copy of the models and a short scenario."""
+
+    def setUp(self):
+        self.folder = Path(tempfile.mkdtemp(prefix="sinewright-command-"))
+        self.addCleanup(shutil.rmtree, self.folder)
+        shutil.copytree(SOURCE / "models", self.folder / "models")
+        (self.folder / "scenarios").mkdir()
+        self.scenario = self.write("short", SHORT)
+
+    def write(self, name, text):
+        path = self.folder / "scenarios" / f"{name}.yaml"
+        path.write_text(text)
+        return path
+
+    def run_tool(self, *arguments, **options):
+        return subprocess.run([TOOL, *map(str, arguments)], cwd=self.folder, text=True, stdin=subprocess.DEVNULL,
+                              capture_output=True, timeout=240, **options)
+
+    def expect(self, code, *arguments, **options):
+        result = self.run_tool(*arguments, **options)
+        self.assertEqual(result.returncode, code, f"{arguments}\n{result.stdout}\n{result.stderr}")
+        return result
+
+    def series(self, record, *rows):
+        """Outcome, number of rows, last time, and all numbers to the bit."""
+        result = subprocess.run([SERIES, str(record), *map(str, rows)], text=True, capture_output=True, check=True)
+        outcome, count, last, rest = result.stdout.split("\n", 3)
+        return outcome, int(count), float(last), rest
+
+    def same(self, one, other):
+        return self.series(self.folder / one) == self.series(self.folder / other)
+
+    def files(self):
+        """Everything that is not input."""
+        return sorted(str(path.relative_to(self.folder)) for path in self.folder.rglob("*")
+                      if path.is_file() and path.relative_to(self.folder).parts[0] not in ("models", "scenarios"))
+
+
+class Help(Place):
+    def test_the_program_explains_itself(self):
+        text = self.expect(0, "--help").stdout
+        for command in COMMANDS:
+            self.assertRegex(text, rf"(?m)^  {command} +\S")
+        self.assertRegex(text, "0 done; 1 .*; 2 bad input; 3 ")
+        self.assertRegex(self.expect(0, "--version").stdout, r"^sinewright \d+\.\d+\.\d+\n$")
+
+    def test_every_command_explains_itself(self):
+        for command in COMMANDS:
+            with self.subTest(command):
+                result = self.expect(0, command, "--help")
+                self.assertEqual(result.stderr, "")
+                for word in ("--json", "--set", "--quiet", "--threads", f"Example: sinewright {command}"):
+                    self.assertIn(word, result.stdout)
+
+    def test_without_arguments_it_says_which_commands_there_are(self):
+        result = self.expect(2)
+        self.assertEqual(result.stdout, "")
+        for command in COMMANDS:
+            self.assertIn(command, result.stderr)
+
+    def test_an_unknown_command_is_named_and_the_nearest_offered(self):
+        result = self.expect(2, "inspekt", "models/demo-finger.yaml")
+        self.assertEqual(result.stdout, "")
+        self.assertIn("'inspekt'", result.stderr)
+        self.assertIn("nearest is 'inspect'", result.stderr)
+
+    def test_an_unknown_option_and_a_missing_file_name_are_bad_input(self):
+        self.assertIn("--colour", self.expect(2, "run", self.scenario, "--colour").stderr)
+        self.assertIn("SCENARIO", self.expect(2, "run").stderr)
+        self.assertIn("MODEL", self.expect(2, "inspect").stderr)
+        self.assertIn("--threads", self.expect(2, "run", self.scenario, "--threads", "-1").stderr)
+        self.assertEqual(self.files(), [])
+
+
+class ExitCodes(Place):
+    def test_0_when_every_requirement_is_met(self):
+        result = self.expect(0, "run", self.scenario)
+        self.assertEqual(result.stderr, "")
+        self.assertRegex(result.stdout, r"(?m)^  met    joint_angle.MCP at least 10 deg: ")
+        self.assertEqual(self.files(), ["out/short.h5"])
+
+    def test_1_when_a_requirement_fails_and_the_record_is_there(self):
+        failing = self.write("failing", SHORT.replace("10 deg", "89 deg"))
+        result = self.expect(1, "run", failing)
+        self.assertRegex(result.stdout, r"(?m)^  FAILED joint_angle.MCP at least 89 deg: ")
+        self.assertEqual(self.series(self.folder / "out/failing.h5")[0], "complete")
+
+    def test_1_when_what_is_required_did_not_occur(self):
+        never = self.write("never", SHORT.replace("joint_angle.MCP, at_least: 10 deg", "first_contact_time, at_most: 1 s"))
+        self.assertIn("did not occur", self.expect(1, "run", never).stdout)
+
+    def test_2_for_a_file_that_is_not_there(self):
+        self.assertIn("scenarios/none.yaml", self.expect(2, "run", "scenarios/none.yaml").stderr)
+        self.assertIn("models/none.yaml", self.expect(2, "inspect", "models/none.yaml").stderr)
+        self.expect(2, "run", "none.h5")
+        self.expect(2, "inspect", self.scenario)  # a scenario where a model is wanted
+        self.assertEqual(self.files(), [])
+
+    def test_2_with_line_and_column_for_a_wrong_value(self):
+        wrong = self.write("wrong", SHORT.replace("0.4 s", "0.4 N"))
+        self.assertIn("scenarios/wrong.yaml:4:11: ", self.expect(2, "run", wrong).stderr)
+
+    def test_2_with_line_and_column_for_a_requirement_on_an_unknown_quantity_before_the_run_begins(self):
+        typing_error = SHORT.replace("joint_angle.MCP", "joint_angle.MPC").replace("0.4 s", "1e5 s")
+        result = self.expect(2, "run", self.write("unknown", typing_error))
+        self.assertIn("scenarios/unknown.yaml:8:16: ", result.stderr)
+        self.assertIn("joint_angle.MCP", result.stderr)
+        self.assertEqual(result.stdout, "")
+        self.assertEqual(self.files(), [])
+
+    def test_2_for_a_requirement_in_a_wrong_unit(self):
+        wrong = self.write("unit", SHORT.replace("10 deg", "10 N"))
+        self.assertIn("scenarios/unit.yaml:8:", self.expect(2, "run", wrong).stderr)
+        self.assertEqual(self.files(), [])
+
+    def test_3_when_a_run_cannot_go_on_and_the_record_holds_what_came_before(self):
+        # A thousand tonnes times a hundred thousand on a fingertip of grams, from 0.1 s on.
+        torn = self.write("torn", SHORT + "loads:\n"
+                          "  pull: {on: distal, at: [10 mm, 0 mm, 0 mm], direction: [0, 1, 0],\n"
+                          "         force: [[0.1 s, 0 N], [0.1000001 s, 1e12 N]]}\n")
+        result = self.expect(3, "run", torn, "--json")
+        self.assertRegex(result.stderr, r"^t = 0\.1\d* s: .*\n(.*\n)*  the record out/torn.h5 holds everything up to")
+        outcome = json.loads(result.stdout)["outcome"]
+        self.assertRegex(outcome, r"^t = 0\.1\d* s: ")
+        recorded, rows, last, _ = self.series(self.folder / "out/torn.h5")
+        self.assertEqual(recorded, outcome.replace("\n", "|"))
+        self.assertGreater(rows, 50)
+        self.assertAlmostEqual(last, 0.1, delta=2e-3)
+        self.assertEqual(self.files(), ["out/torn.h5"])
+
+
+class Json(Place):
+    def test_run_prints_one_json_value_and_nothing_else(self):
+        result = self.expect(0, "run", self.scenario, "--json", "--out", "a.h5")
+        self.assertEqual(result.stderr, "")
+        summary = json.loads(result.stdout, parse_constant=lambda word: self.fail(f"{word} is no JSON"))
+        self.assertTrue(result.stdout.startswith("{") and result.stdout.endswith("}\n"))
+        self.assertEqual(summary["scenario"], "short")
+        self.assertEqual(summary["record"], "a.h5")
+        self.assertEqual(summary["outcome"], "complete")
+        self.assertEqual(summary["simulated"], {"value": 0.4, "unit": "s"})
+        units = {key: entry["unit"] for key, entry in summary["summary"].items()}
+        for entry in summary["summary"].values():
+            self.assertEqual(set(entry), {"value", "unit"})
+        for key, unit in {"joint_angle.MCP": "rad", "tension.flexor": "N", "shaft_torque.flexor": "N m", "shaft_work": "J",
+                          "peak_slack.flexor": "m", "winding_temperature.flexor": "K", "remaining_flexion": "1"}.items():
+            self.assertEqual(units[key], unit)
+        self.assertIsNone(summary["summary"]["first_contact_time"]["value"])
+        self.assertEqual([(r["quantity"], r["demand"], r["met"]) for r in summary["requirements"]],
+                         [("joint_angle.MCP", "at least 10 deg", True)])
+        commands = [(e["time"], e["subject"], e["detail"]) for e in summary["events"] if e["kind"] == "command"]
+        self.assertEqual(commands, [(0.02, "flexor", "voltage 6 V")])
+
+    def test_the_numbers_are_those_of_the_record(self):
+        summary = json.loads(self.expect(0, "run", self.scenario, "--json", "--out", "a.h5").stdout)["summary"]
+        stored = dict(re.findall(r"(?m)^summary (\S+(?: \S+)*?) (-?(?:nan|0x\S+)) ", self.series(self.folder / "a.h5")[3]))
+        self.assertEqual(set(stored), set(summary))
+        for key, entry in summary.items():
+            if entry["value"] is None:
+                self.assertIn("nan", stored[key])
+            else:
+                self.assertEqual(entry["value"], float.fromhex(stored[key]), key)
+
+    def test_inspect_prints_one_json_value_with_the_unit_of_every_number(self):
+        result = self.expect(0, "inspect", "models/demo-finger.yaml", "--json")
+        self.assertEqual(result.stderr, "")
+        unit = re.compile(r"_(A|N|m|rad|rad_s|N_m|m_s)$|^torque_per_tension_m$|^tension_ratio$")
+
+        def look(value, path):
+            if isinstance(value, dict):
+                if set(value) == {"value", "unit"}:
+                    self.assertTrue(value["unit"])
+                    return
+                for key, inner in value.items():
+                    look(inner, [*path, key])
+            elif isinstance(value, list):
+                for inner in value:
+                    look(inner, path)
+            elif isinstance(value, (int, float)):
+                self.assertTrue(any(unit.search(key) for key in path), f"{path} has no unit")
+                self.numbers += 1
+
+        self.numbers = 0
+        look(json.loads(result.stdout, parse_constant=lambda word: self.fail(f"{word} is no JSON")), [])
+        self.assertGreater(self.numbers, 100)
+
+    def test_bad_input_prints_nothing_on_standard_output(self):
+        self.assertEqual(self.expect(2, "run", "none.yaml", "--json").stdout, "")
+
+
+class Set(Place):
+    def angle(self, *arguments):
+        result = self.expect(0, "run", *arguments, "--json", "--out", "set.h5")
+        return json.loads(result.stdout)["summary"]["joint_angle.MCP"]["value"]
+
+    def test_a_changed_value_changes_what_comes_out(self):
+        plain = self.angle(self.scenario)
+        slower = self.angle(self.scenario, "--set", "timeline.0.voltage=4 V")
+        self.assertLess(slower, 0.9 * plain)
+        weak = self.angle(self.scenario, "--set", "model.supplies.battery.voltage=4 V")
+        self.assertLess(weak, 0.9 * plain)
+        self.assertNotEqual(weak, slower)
+        self.assertEqual(self.angle(self.scenario), plain)
+
+    def test_it_can_be_given_twice_and_may_stand_before_the_file(self):
+        both = self.angle(self.scenario, "--set", "timeline.0.voltage=4 V", "--set", "duration=0.3 s")
+        self.assertEqual(self.angle("--set", "timeline.0.voltage=4 V", "--set", "duration=0.3 s", self.scenario), both)
+        self.assertNotEqual(self.angle("--set", "timeline.0.voltage=4 V", self.scenario), both)
+
+    def test_a_changed_file_does_the_same(self):
+        edited = self.write("edited", SHORT.replace("voltage: 6 V", "voltage: 4 V"))
+        self.assertEqual(self.angle(self.scenario, "--set", "timeline.0.voltage=4 V"), self.angle(edited))
+
+    def test_a_wrong_key_is_named_with_the_nearest_one(self):
+        for setting, nearest in (("durration=1 s", "duration"), ("model.drives.flexor.curent_limit=0.3 A", "current_limit"),
+                                 ("solver.tolerence=1e-3", "tolerance")):
+            with self.subTest(setting):
+                result = self.expect(2, "run", self.scenario, "--set", setting)
+                self.assertIn(setting.split("=")[0].split(".")[-1], result.stderr)
+                self.assertIn(f"'{nearest}'", result.stderr)
+        result = self.expect(2, "inspect", "models/demo-finger.yaml", "--set", "drives.flexor.curent_limit=0.3 A")
+        self.assertIn("'current_limit'", result.stderr)
+
+    def test_a_wrong_unit_and_a_missing_equals_sign_are_bad_input(self):
+        self.assertIn("duration", self.expect(2, "run", self.scenario, "--set", "duration=2 N").stderr)
+        self.assertIn("'='", self.expect(2, "run", self.scenario, "--set", "duration").stderr)
+        self.assertEqual(self.files(), [])
+
+    def test_inspect_obeys_it(self):
+        def limit(*arguments):
+            result = self.expect(0, "inspect", "models/demo-finger.yaml", "--json", *arguments)
+            return json.loads(result.stdout)["drives"]["flexor"]["driven_current_A"]
+        self.assertEqual(limit(), 0.5)
+        self.assertEqual(limit("--set", "drives.flexor.current_limit=0.3 A"), 0.3)
+
+    def test_inspect_takes_a_posture_and_names_a_wrong_joint(self):
+        def grip(*arguments):
+            return json.loads(self.expect(0, "inspect", *arguments, "models/demo-finger.yaml", "--json").stdout)["static_grip"]
+        self.assertEqual(grip(), grip("--posture", "PIP=30deg"))
+        self.assertNotEqual(grip(), grip("--posture", "PIP=50deg", "--posture", "DIP=0 rad"))
+        result = self.expect(2, "inspect", "models/demo-finger.yaml", "--posture", "PPI=30deg")
+        self.assertIn("PIP", result.stderr)
+        self.assertIn("angle", self.expect(2, "inspect", "models/demo-finger.yaml", "--posture", "PIP").stderr)
+
+
+class Quiet(Place):
+    def test_quiet_prints_nothing_and_still_works(self):
+        result = self.expect(0, "run", self.scenario, "--quiet")
+        self.assertEqual(result.stdout + result.stderr, "")
+        self.assertEqual(self.files(), ["out/short.h5"])
+        result = self.expect(0, "inspect", "models/demo-finger.yaml", "--quiet")
+        self.assertEqual(result.stdout + result.stderr, "")
+
+    def test_quiet_does_not_hide_errors_or_the_exit_code(self):
+        self.assertNotEqual(self.expect(2, "run", "none.yaml", "--quiet").stderr, "")
+        failing = self.write("failing", SHORT.replace("10 deg", "89 deg"))
+        result = self.expect(1, "run", failing, "--quiet")
+        self.assertEqual(result.stdout + result.stderr, "")
+
+
+class Repetition(Place):
+    def test_two_runs_give_the_same_bytes(self):
+        for name in ("a", "b"):
+            self.expect(0, "run", self.scenario, "--quiet", "--out", f"{name}.h5")
+        first = (self.folder / "a.h5").read_bytes()
+        self.assertGreater(len(first), 10000)
+        self.assertTrue(first == (self.folder / "b.h5").read_bytes(), "the two records differ")
+        # The comparison sees a change of a millionth.
+        for name, voltage in (("c", "4 V"), ("d", "4.000004 V")):
+            self.expect(0, "run", self.scenario, "--quiet", "--out", f"{name}.h5", "--set", f"timeline.0.voltage={voltage}")
+        self.assertFalse(self.same("c.h5", "d.h5"))
+
+    def test_a_record_runs_again_to_the_bit_without_its_files(self):
+        settings = ("--set", "timeline.0.voltage=5 V")
+        self.expect(0, "run", self.scenario, "--quiet", "--out", "a.h5", *settings)
+        shutil.rmtree(self.folder / "models")
+        shutil.rmtree(self.folder / "scenarios")
+        self.expect(0, "run", "a.h5", "--quiet", "--out", "b.h5")
+        self.assertTrue(self.same("a.h5", "b.h5"))
+        self.assertTrue((self.folder / "a.h5").read_bytes() == (self.folder / "b.h5").read_bytes(), "the two records differ")
+
+    def test_a_record_takes_further_changes(self):
+        self.expect(0, "run", self.scenario, "--quiet", "--out", "a.h5", "--set", "timeline.0.voltage=5 V")
+        self.expect(0, "run", "a.h5", "--quiet", "--out", "b.h5", "--set", "duration=0.3 s")
+        self.expect(0, "run", self.scenario, "--quiet", "--out", "c.h5", "--set", "timeline.0.voltage=5 V", "--set", "duration=0.3 s")
+        self.assertTrue(self.same("b.h5", "c.h5"))
+        self.assertAlmostEqual(self.series(self.folder / "b.h5")[2], 0.3, delta=1e-12)
+
+    @unittest.skipUnless(h5py, "h5py is not installed")
+    def test_h5py_reads_the_record(self):
+        self.expect(0, "run", self.scenario, "--quiet", "--out", "a.h5")
+        _, rows, last, _ = self.series(self.folder / "a.h5")
+        with h5py.File(self.folder / "a.h5") as record:
+            self.assertEqual(record["time"].shape, (rows,))
+            self.assertEqual(record["time"][-1], last)
+            self.assertEqual(record["joints/MCP/angle"].attrs["units"], "radian")
+            self.assertGreaterEqual(record["summary/joint_angle.MCP"][()], 0.17)
+            self.assertEqual(record["inputs/files/file_000"].asstr()[()], SHORT)
+
+
+class UnusablePlaces(Place):
+    def refused(self, out):
+        result = self.expect(2, "run", self.scenario, "--out", out)
+        self.assertEqual(result.stdout, "")
+        return result.stderr
+
+    def test_a_place_under_a_regular_file(self):
+        (self.folder / "file").write_text("mine")
+        self.assertIn("file", self.refused("file/run.h5"))
+        self.assertIn("file", self.refused("file/deeper/run.h5"))
+        self.assertEqual(self.files(), ["file"])
+        self.assertEqual((self.folder / "file").read_text(), "mine")
+
+    def test_a_folder(self):
+        (self.folder / "folder").mkdir()
+        self.assertIn("directory", self.refused("folder"))
+        self.assertEqual(self.files(), [])
+
+    @unittest.skipIf(os.geteuid() == 0, "the superuser may write everywhere")
+    def test_a_folder_without_permission(self):
+        (self.folder / "closed").mkdir(mode=0o500)
+        self.assertIn("closed", self.refused("closed/run.h5"))
+        self.assertEqual(self.files(), [])
+
+    def test_bad_input_leaves_an_earlier_record_alone(self):
+        self.expect(0, "run", self.scenario, "--quiet")
+        before = (self.folder / "out/short.h5").read_bytes()
+        self.expect(2, "run", self.scenario, "--set", "require.0.quantity=none")
+        self.assertTrue((self.folder / "out/short.h5").read_bytes() == before)
+        self.assertEqual(self.files(), ["out/short.h5"])
+
+
+class FullDisk(Place):
+    """The limit on a file's size, as 'ulimit -f' sets it, stands for a disk that is full."""
+
+    def limited(self, size, *arguments):
+        result = self.run_tool("run", self.scenario, *arguments,
+                               preexec_fn=lambda: resource.setrlimit(resource.RLIMIT_FSIZE, (size, size)))
+        self.assertNotIn(result.returncode, (0, 1), result.stdout)
+        self.assertGreater(result.returncode, 0, "ended by a signal")
+        self.assertRegex(result.stderr, r"^cannot write the record .*\n(.*\n)*  hint: look for free space")
+        self.assertEqual(result.stdout, "")
+        return result
+
+    def test_full_from_the_start(self):
+        self.limited(20000)
+        self.assertEqual(self.files(), [])
+
+    def test_full_on_the_way_keeps_what_was_written(self):
+        (self.folder / "out").mkdir()
+        (self.folder / "out/short.h5").write_text("an older file")
+        # The partial file grows by 16384 rows at a time: let it grow once, not twice.
+        self.expect(0, "run", self.scenario, "--quiet", "--out", "size.h5")
+        width = 8 * sum(len(line.split()) - 1 for line in self.series(self.folder / "size.h5", 1)[3].splitlines())
+        os.remove(self.folder / "size.h5")
+        result = self.limited(int(1.5 * 16384 * width), "--set", "duration=60 s", "--set", "solver.max_step=1 ms")
+        self.assertRegex(result.stderr, r"kept: \d+ rows up to t = ")
+        self.assertEqual((self.folder / "out/short.h5").read_text(), "an older file")
+        self.assertEqual(self.files(), ["out/short.h5", "out/short.partial.h5"])
+        outcome, rows, _, _ = self.series(self.folder / "out/short.partial.h5", 0)
+        self.assertEqual((outcome, rows), ("partial", int(re.search(r"kept: (\d+) rows", result.stderr)[1])))
+
+
+def run_on_terminal(arguments, folder, until, patience=120):
+    """Runs with standard error on a terminal. Returns samples (wall time, share shown) and the exit code; `until(samples)`
+    true kills the run with SIGKILL."""
+    ours, theirs = pty.openpty()
+    process = subprocess.Popen([TOOL, *map(str, arguments)], cwd=folder, stdin=subprocess.DEVNULL,
+                               stdout=subprocess.DEVNULL, stderr=theirs)
+    os.close(theirs)
+    samples, begin, text = [], time.monotonic(), ""
+    killed_at = None
+    try:
+        while time.monotonic() - begin < patience:
+            if select.select([ours], [], [], 0.02)[0]:
+                try:
+                    chunk = os.read(ours, 65536).decode(errors="replace")
+                except OSError:  # the other end is closed
+                    break
+                text += chunk
+                for share in re.findall(r"(\d+) %", chunk):
+                    samples.append((time.monotonic(), int(share) / 100))
+            if killed_at is None and until(samples, time.monotonic() - begin):
+                killed_at = time.monotonic()
+                process.send_signal(signal.SIGKILL)
+    finally:
+        if process.poll() is None and killed_at is None:
+            try:
+                process.wait(5)
+            except subprocess.TimeoutExpired:
+                process.kill()
+        code = process.wait()
+        os.close(ours)
+    return samples, code, killed_at, text
+
+
+class KilledRun(Place):
+    DURATION = 600
+
+    def setUp(self):
+        super().setUp()
+        # Small steps to the end: some tens of seconds of work.
+        self.arguments = ["run", self.scenario, "--set", "solver.max_step=1 ms"]
+        self.samples, self.code, self.killed_at, _ = run_on_terminal(
+            [*self.arguments, "--set", f"duration={self.DURATION} s"], self.folder,
+            lambda samples, spent: spent > 2.5 and samples)
+        self.partial = self.folder / "out/short.partial.h5"
+
+    def test_a_killed_run_leaves_a_readable_partial_file_nearly_up_to_the_kill(self):
+        self.assertEqual(self.code, -signal.SIGKILL)
+        self.assertEqual(self.files(), ["out/short.partial.h5"])
+        outcome, rows, last, series = self.series(self.partial, 300)
+        self.assertEqual(outcome, "partial")
+        self.assertLess(last, self.DURATION)
+        # What the bar had shown a second before the kill is in the file. The bar rounds to whole percent.
+        shown = [share for when, share in self.samples if when <= self.killed_at - 1.0]
+        self.assertGreaterEqual(max(shown), 0.02, "the run was killed too early to tell anything")
+        self.assertGreaterEqual(last, (max(shown) - 0.005) * self.DURATION)
+
+        # The rows are those of the run as it goes on when nobody kills it.
+        self.expect(0, *self.arguments, "--quiet", "--out", "whole.h5")
+        _, _, _, whole = self.series(self.folder / "whole.h5", 300)
+        self.assertTrue(series == whole)
+
+        # A new run to the same name takes the partial file's place.
+        self.expect(0, *self.arguments, "--quiet")
+        self.assertEqual(self.files(), ["out/short.h5", "whole.h5"])
+
+    @unittest.skipUnless(h5py, "h5py is not installed")
+    def test_h5py_opens_the_partial_file(self):
+        _, rows, last, _ = self.series(self.partial, 0)
+        with h5py.File(self.partial) as record:
+            n_rows, n_events = record["committed"][:]
+            self.assertEqual(record.attrs["outcome"] if isinstance(record.attrs["outcome"], str)
+                             else record.attrs["outcome"].decode(), "partial")
+            self.assertEqual(n_rows, rows)
+            self.assertGreaterEqual(n_events, 1)
+            times = record["time"][:n_rows]
+            self.assertEqual(times[0], 0)
+            self.assertEqual(times[-1], last)
+            self.assertTrue((times[1:] > times[:-1]).all())
+            angle = record["joints/MCP/angle"][:n_rows]
+            self.assertGreater(angle.max(), 0.5)
+            self.assertTrue((abs(angle) < 2).all())
+
+
+class Progress(Place):
+    LONG = ("--set", "duration=20 s", "--set", "solver.max_step=1 ms")
+
+    def test_a_terminal_shows_a_bar(self):
+        samples, code, _, text = run_on_terminal(["run", self.scenario, *self.LONG], self.folder, lambda *_: False)
+        self.assertEqual(code, 0)
+        shares = [share for _, share in samples]
+        self.assertGreater(len(shares), 1)
+        self.assertEqual(shares, sorted(shares))
+        self.assertTrue(text.endswith("\r\x1b[K"), "the bar is not wiped away")
+
+    def test_a_pipe_shows_none(self):
+        self.assertEqual(self.expect(0, "run", self.scenario, *self.LONG).stderr, "")
+
+    def test_quiet_shows_none_on_a_terminal_either(self):
+        samples, code, _, text = run_on_terminal(["run", self.scenario, "--quiet", *self.LONG], self.folder, lambda *_: False)
+        self.assertEqual((samples, code, text), ([], 0, ""))
+
+
+if __name__ == "__main__":
+    unittest.main(argv=[sys.argv[0], "-v", *sys.argv[1:]])
