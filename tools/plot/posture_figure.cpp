@@ -151,7 +151,7 @@ std::vector<Instant> instants(const Subject& subject) {
                     time.size() - 1);
   };
   const double begin = subject.from, end = subject.to;
-  std::vector<Instant> list = {{begin, "start"}};
+  std::vector<Instant> list = {{begin, begin > time.front() ? "first shown" : "start"}};
   const auto inside = [&](double t) { return t > begin && t < end; };
 
   std::vector<std::string> touched;
@@ -188,7 +188,7 @@ std::vector<Instant> instants(const Subject& subject) {
   } else if (touched.empty()) {
     add_half(0, time.size() - 1, "half-way");
   }
-  list.push_back({end, "end"});
+  list.push_back({end, end < time.back() ? "last shown" : "end"});
   std::stable_sort(list.begin(), list.end(),
                    [](const Instant& a, const Instant& b) { return a.time < b.time; });
   for (Instant& instant : list) instant.row = row_at(instant.time);

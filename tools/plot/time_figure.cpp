@@ -45,8 +45,11 @@ std::vector<Mark> marks_of(const Subject& subject) {
 std::vector<std::size_t> shown_rows(const Subject& subject, const Panel& panel) {
   const auto& time = subject.record.time;
   std::vector<std::size_t> rows;
-  for (std::size_t i = 0; i < time.size(); ++i)
-    if (time[i] >= subject.from && time[i] <= subject.to) rows.push_back(i);
+  // With one more row on either side, so that the curves reach the frame.
+  for (std::size_t i = 0; i < time.size(); ++i) {
+    const double next = time[std::min(i + 1, time.size() - 1)], previous = time[i > 0 ? i - 1 : 0];
+    if (next >= subject.from && previous <= subject.to) rows.push_back(i);
+  }
   if (rows.size() <= 4 * bins) return rows;
   const double width = (subject.to - subject.from) / static_cast<double>(bins);
   std::vector<std::size_t> kept;
