@@ -125,8 +125,10 @@ std::string shortened(const std::string& text, std::size_t longest) {
 }
 
 std::string color(std::size_t i) {
-  static constexpr std::array palette = {"#14507a", "#d2691e", "#3a9d86", "#7b2f80",
-                                         "#b8941f", "#59646c", "#c2506f", "#7ab0d8"};
+  // Chosen so that any two stay apart (CIELAB distance 36 or more, 27 for tritanopes) under the usual models
+  // of colour-blind sight, whose matrices are from memory, and stand out from white.
+  static constexpr std::array palette = {"#14507a", "#ffa100", "#982a00", "#1670e3",
+                                         "#77ca6f", "#501a1e", "#74887f", "#cfacf2"};
   return palette[i % palette.size()];
 }
 

@@ -92,7 +92,7 @@ Script loss_figure(const Subject& subject) {
         "     ${0} using ($1 > 0 ? $1 : 0):2:(sprintf('%.1f %%', $1)) with labels left offset 0.7,0 font "
         "',11' notitle",
         name, kind < kinds ? "title " + gnuplot_text(kind_names[kind]) : "notitle",
-        kind < kinds ? color(kind) : "#909090");
+        kind < kinds ? color(kind == stored ? 6 : kind) : "#b8b8b8");
   }
   // Names go in as labels: gnuplot reads the text of a tic as a format, in which '%' has a meaning.
   for (std::size_t i = 0; i < shares.size(); ++i)

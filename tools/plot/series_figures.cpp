@@ -118,7 +118,7 @@ Script angle_figure(const Subject& subject) {
     held.rows.push_back(
         {name,
          {{"held by dry friction", "#7f93a3", stretches(subject, record.column(base + "sticks"))},
-          {"against an end stop", color(6), stretches(subject, record.column(base + "stop_torque"))}}});
+          {"against an end stop", "#501a1e", stretches(subject, record.column(base + "stop_torque"))}}});
     ++i;
   }
   return time_figure(subject, "angles", "Joint angles, rates, and what holds the joints",
