@@ -227,7 +227,7 @@ TEST_CASE("figures: the record of a killed run is drawn as far as it goes, and s
   }
 }
 
-TEST_CASE("figures: a stretch of time limits what is drawn; one without samples is refused") {
+TEST_CASE("figures: a stretch of time limits what is drawn, one without samples is refused") {
   const Folder folder;
   plot::draw_all(shared_record(), folder.path, {.formats = {"svg"}, .from = 0.1, .to = 0.2});
   const auto rows = block_of(content_of(folder.path / "angles.gp"), "panel1");
@@ -393,7 +393,7 @@ TEST_CASE("long records: the picture has fewer points, but keeps a peak of one s
   CHECK((*highest)[2] == Approx(77 * 180 / 3.14159265358979));
 }
 
-TEST_CASE("gnuplot: when it is missing, the message says what to install; a refused script shows why") {
+TEST_CASE("gnuplot: when it is missing, the message says what to install, a refused script shows why") {
   const Folder folder;
   const std::string path = getenv("PATH");
   setenv("PATH", folder.path.c_str(), 1);
