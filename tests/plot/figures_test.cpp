@@ -293,7 +293,7 @@ TEST_CASE("posture: phalanges, pins and forces are drawn to scale where the reco
 }
 
 TEST_CASE(
-    "posture: each stretch of a cord has the tension of its span; round a guide the way keeps its radius") {
+    "posture: each stretch of a cord has the tension of its span, round a guide the way keeps its radius") {
   const Read read(shared_record());
   const std::string script = plot::posture_figure(read.subject()).text();
   std::size_t last = 1;
