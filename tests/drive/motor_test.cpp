@@ -117,7 +117,7 @@ TEST_CASE("supply: the current limit holds when driving and when braking", "[sup
   CHECK_THAT(braking.driver_loss, WithinRel(0.5 * braking.motor_voltage, 1e-14));
 }
 
-TEST_CASE("supply: power off draws nothing; shorted leads brake and open ones do not", "[supply]") {
+TEST_CASE("supply: power off draws nothing, shorted leads brake and open ones do not", "[supply]") {
   DriveInput in = input(6, 500, 0.1);
   in.mode = DriverMode::open;
   const ElectricState open = solve_drive(in, 6, 0.5);

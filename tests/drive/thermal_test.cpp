@@ -91,7 +91,7 @@ TEST_CASE("thermal: heat in is heat stored and heat given to the air", "[energy]
   CHECK_THAT(stored + to_air, WithinRel((1.3 + 0.1) * h * n, 1e-9));  // trapezoids: h^2
 }
 
-TEST_CASE("thermal: no time, no change; no heat at ambient, none either", "[limits][thermal]") {
+TEST_CASE("thermal: no time, no change, and no heat at ambient, none either", "[limits][thermal]") {
   const model::Motor m = motor();
   const ThermalState still = thermal_step(m, {330, 301}, copper_loss(m, 1, 330), 0.1, ambient, 0);
   CHECK(still.winding == 330);

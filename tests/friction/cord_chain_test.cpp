@@ -82,7 +82,7 @@ constexpr double kEA = 12000;            // [N]
 constexpr double kWhole = 0.12;          // [m]
 constexpr double kExponent = 0.12 * pi;  // μ θ of the whole way
 
-TEST_CASE("cord chain: pulled, the far tension is the near one over exp(mu theta); released, times it") {
+TEST_CASE("cord chain: pulled, the far tension is the near one over exp(mu theta), and released, times it") {
   // Closed form: Euler–Eytelwein over the whole wrap, however finely it is cut.
   const int nodes = GENERATE(10, 40, 160);
   Chain chain(model::LinearLaw{kEA}, nodes, kWhole, kExponent, 2.0);

@@ -21,7 +21,7 @@ TEST_CASE("journal: the resultant touches the friction circle", "[analytic][jour
   CHECK_THAT(journal_torque_from_normal(mu, r, normal), WithinRel(torque, 1e-14));
 }
 
-TEST_CASE("journal: no friction, no torque; with little of it both forms agree", "[limits][journal]") {
+TEST_CASE("journal: no friction, no torque, and with little of it both forms agree", "[limits][journal]") {
   CHECK(journal_torque(0, 1e-3, 50) == 0);
   CHECK_THAT(journal_torque(1e-6, 1e-3, 50), WithinRel(1e-6 * 1e-3 * 50, 1e-11));  // they differ by mu^2 / 2
   CHECK(journal_torque(1e9, 1e-3, 50) <= 50e-3);  // never more than the pin's radius as an arm
