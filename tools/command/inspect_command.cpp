@@ -235,6 +235,7 @@ void grip(const System& system, const std::vector<double>& angles, Report& repor
   real -= o.torque;
   report.line(fmt::format("\nStatic grip at stall, contacts in the middle of the phalanges, at {}", at_posture));
   report.line("  (moment balance; no friction at contacts and hinges, no weight, no rotor momentum: negative = lifts off)");
+  for (std::size_t i = 0; i < angles.size(); ++i) report.json["static_grip_posture"][hinge_name(system, i)]["angle_rad"] = angles[i];
   const auto free = simulation::grip_estimate(system, q, ideal), rubbed = simulation::grip_estimate(system, q, real);
   for (std::size_t f = 0; f < free.size(); ++f)
     for (std::size_t i = 0; i < free[f].hinge.size(); ++i) {
