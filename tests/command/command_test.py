@@ -286,6 +286,35 @@ class Set(Place):
         self.assertIn("angle", self.expect(2, "inspect", "models/demo-finger.yaml", "--posture", "PIP").stderr)
 
 
+class Cautions(Place):
+    """What 'inspect' warns of, and that it does not without reason."""
+
+    def inspect(self, *arguments):
+        settings = [word for setting in arguments for word in ("--set", setting)]
+        return self.expect(0, "inspect", "models/demo-finger.yaml", *settings).stdout
+
+    def test_a_sound_finger_gives_no_caution(self):
+        for word in ("CAUTION", "note:", "inf", "nan"):
+            self.assertNotIn(word, self.inspect())
+
+    def test_a_return_cord_that_does_not_win_against_friction(self):
+        text = self.inspect("cords.return.pretension=0.05 N")
+        self.assertRegex(text, r"(?m)^    PIP: least 0\.\d+, at 0 deg  CAUTION: may not open$")
+
+    def test_a_cord_that_passes_the_pin(self):
+        text = self.inspect("cords.return.path.1.guide=[0 mm, -30 mm, 0 mm]", "cords.return.path.1.radius=1 mm")
+        self.assertIn("CAUTION: the arm at MCP changes its sign within the range", text)
+        self.assertIn("note: the cord never turns at knuckle bend 1", text)
+        self.assertNotIn("the arm at PIP", text)
+
+    def test_a_gearhead_that_locks(self):
+        settings = ("--set", "gearheads.train_150.backward_efficiency=0")
+        self.assertIn("the gearhead locks", self.expect(0, "inspect", "models/demo-finger.yaml", *settings).stdout)
+        drive = json.loads(self.expect(0, "inspect", "models/demo-finger.yaml", "--json", *settings).stdout)["drives"]["flexor"]
+        self.assertIsNone(drive["back_drive_torque_N_m"])
+        self.assertIsNone(drive["back_drive_tension_N"])
+
+
 class Quiet(Place):
     def test_quiet_prints_nothing_and_still_works(self):
         result = self.expect(0, "run", self.scenario, "--quiet")
