@@ -72,8 +72,6 @@ Stage::Stage(const System& system)
       q(system.start_q),
       v(VectorXd::Zero(system.n_v)),
       system_(system),
-      place_(system.contacts.size()),
-      solved_limit_(system.hinges.size()),
       rate_(VectorXd::Zero(system.n_v)),
       scale_(VectorXd::Ones(system.n_v)),
       rows_(system.n_v, system.n_rows),
@@ -227,10 +225,11 @@ void Stage::evaluate_contacts(const StageBase& base) {
     X_a.translation() = pose_a.p;
     X_b.linear() = pose_b.R;
     X_b.translation() = pose_b.p;
-    if (hold_ && place_[i].known) {
-      result.closest.on_a = pose_a * place_[i].on_a;
-      result.closest.on_b = pose_b * place_[i].on_b;
-      result.closest.normal = pose_b.R * place_[i].normal;
+    if (held_ && held_->place[i].known) {
+      const Memory::Place& place = held_->place[i];
+      result.closest.on_a = pose_a * place.on_a;
+      result.closest.on_b = pose_b * place.on_b;
+      result.closest.normal = pose_b.R * place.normal;
       result.closest.gap = result.closest.normal.dot(result.closest.on_a - result.closest.on_b);
     } else {
       result.closest = candidate.shapes.closest(X_a, X_b);
@@ -382,8 +381,8 @@ void Stage::evaluate_hinges(const State& start) {
           if (dynamics::hangs_on(system_.tree, system_.link_of_body[at(pull.body)], joint.link))
             gradient += (arm * along.dot(pull.direction)) * tension_by_v_[c].col(pull.span).transpose();
     }
-    if (hold_) {
-      row.plus = row.minus = solved_limit_[i];
+    if (held_) {
+      row.plus = row.minus = held_->limit[i];
       gradient.setZero();
     }
     rows_.minus_by_v.row(joint.row) = gradient;
@@ -587,15 +586,6 @@ Stage::Result Stage::solve(const State& start, const StageBase& base, const std:
         // A sticking velocity is zero, not merely small: nothing may creep.
         if (mode[k] == solver::Mode::sticks) v[rows_.row[k].index] = 0;
       }
-      for (std::size_t i = 0; i < contact.size(); ++i) {
-        const auto& pose_a = kinematics.pose[at(system_.contacts[i].link_a)];
-        const auto& pose_b = kinematics.pose[at(system_.contacts[i].link_b)];
-        const auto& closest = contact[i].closest;
-        place_[i] = {contact[i].near, pose_a.R.transpose() * (closest.on_a - pose_a.p), pose_b.R.transpose() * (closest.on_b - pose_b.p),
-                     pose_b.R.transpose() * closest.normal};
-      }
-      for (std::size_t i = 0; i < hinge.size(); ++i)
-        if (system_.hinges[i].row >= 0) solved_limit_[i] = rows_.row[at(system_.hinges[i].row)].plus;
       for (std::size_t i = 0; i < hinge.size(); ++i)
         hinge[i].friction_torque = system_.hinges[i].row >= 0 ? rows_.lambda[system_.hinges[i].row] : 0.0;
       for (std::size_t d = 0; d < shaft.size(); ++d) shaft[d].friction_torque = rows_.lambda[system_.shafts[d].row];
@@ -622,6 +612,27 @@ void Stage::look(const State& state) {
   const StageBase base{state.q, state.v, state.cords, state.spring};
   evaluate(state, base, std::vector<DriveCommand>(system_.shafts.size()));
   mode = state.mode;
+}
+
+Stage::Memory Stage::make_memory() const {
+  Memory memory;
+  memory.place.resize(contact.size());
+  memory.limit.resize(hinge.size());
+  return memory;
+}
+
+void Stage::remember(Memory& memory) const {
+  for (std::size_t i = 0; i < contact.size(); ++i) {
+    const auto& pose_a = kinematics.pose[at(system_.contacts[i].link_a)];
+    const auto& pose_b = kinematics.pose[at(system_.contacts[i].link_b)];
+    const auto& closest = contact[i].closest;
+    memory.place[i] = {contact[i].near, pose_a.R.transpose() * (closest.on_a - pose_a.p),
+                       pose_b.R.transpose() * (closest.on_b - pose_b.p), pose_b.R.transpose() * closest.normal};
+  }
+  for (std::size_t i = 0; i < hinge.size(); ++i) {
+    const int row = system_.hinges[i].row;
+    memory.limit[i] = row >= 0 ? rows_.row[at(row)].plus : 0.0;
+  }
 }
 
 void Stage::store(State& state) const {
@@ -708,7 +719,8 @@ void Stage::powers(const StageBase& base, Ledger& p) const {
     account(Account::wound_cord) += s.wound * cord.law.energy(s.stretch[0]) / a_;
     if (viscous > 0) {
       for (std::size_t i = 0; i < s.tension.size(); ++i) {
-        if (s.tension[i] <= 0) continue;
+        // A cord that shortens fast can be stretched and yet carry nothing: its viscous part eats up the elastic one.
+        if (s.stretch[i] <= 1) continue;
         const double material = s.material[i] + (i == 0 ? s.wound : 0.0);
         account(Account::cord_hysteresis) += (s.tension[i] - cord.law.tension(s.stretch[i])) * material *
                                              (s.stretch[i] - base.cords[c].stretch[i]) / a_;

@@ -65,10 +65,24 @@ class Stage {
   /// iteration; at rest it tightens by itself so that nothing drifts.
   void set_resolution(double resolution) { resolution_ = resolution; }
 
+  /// What `hold` goes by: friction limits of hinges and places of contact (points and normals, carried by their bodies) of an
+  /// accepted state.
+  struct Memory {
+    struct Place {
+      bool known = false;
+      Vector3d on_a = Vector3d::Zero(), on_b = Vector3d::Zero(), normal = Vector3d::UnitX();  // in the frames of A, B, B
+    };
+    std::vector<Place> place;   ///< per contact candidate
+    std::vector<double> limit;  ///< per hinge [N m]
+  };
+  [[nodiscard]] Memory make_memory() const;
+  /// Writes down the solved stage. Allocates nothing.
+  void remember(Memory& memory) const;
+
   /// Last resort where a stage has no solution: reaction and friction of a rigid pin may contradict each other, and the nearest
-  /// point of a flat contact may jump from end to end. Friction limits of hinges and the places of contact (points and
-  /// normals, carried by their bodies) then stay those of the last solved stage.
-  void hold(bool on) { hold_ = on; }
+  /// point of a flat contact may jump from end to end. Friction limits and places of contact then stay those of the last
+  /// accepted state. @param memory  null: off.
+  void hold(const Memory* memory) { held_ = memory; }
 
   struct Result {
     bool solved = false;
@@ -121,13 +135,7 @@ class Stage {
 
   const System& system_;
   double resolution_ = 1e-6;
-  bool hold_ = false;
-  struct Place {
-    bool known = false;
-    Vector3d on_a = Vector3d::Zero(), on_b = Vector3d::Zero(), normal = Vector3d::UnitX();  // in the frames of A, B, B
-  };
-  std::vector<Place> place_;                   // per contact candidate, of the last solved stage
-  std::vector<double> solved_limit_;           // per hinge, of the last solved stage
+  const Memory* held_ = nullptr;
   double a_ = 0;
   double time_ = 0;
   VectorXd rate_;      // v̇ of the stage

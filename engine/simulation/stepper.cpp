@@ -68,6 +68,7 @@ Stepper::Stepper(const System& system)
     : system_(system),
       first_stage_(system),
       second_stage_(system),
+      memory_(first_stage_.make_memory()),
       first_(start_state(system)),
       second_(first_),
       guess_(VectorXd::Zero(system.n_v)),
@@ -75,7 +76,8 @@ Stepper::Stepper(const System& system)
       second_power_(Ledger::Zero(system.ledger_size)),
       report_{0, false, Ledger::Zero(system.ledger_size)},
       position_scale_(VectorXd::Constant(system.n_v, hinge_scale)),
-      acceleration_(VectorXd::Zero(system.n_v)) {
+      acceleration_(VectorXd::Zero(system.n_v)),
+      last_acceleration_(VectorXd::Zero(system.n_v)) {
   base_.q = first_.q;
   base_.v = first_.v;
   base_.cords = first_.cords;
@@ -88,6 +90,8 @@ Stepper::Stepper(const System& system)
   const double resolution = 1e-3 * system.scenario.solver.tolerance * hinge_scale * velocity_per_position;
   first_stage_.set_resolution(resolution);
   second_stage_.set_resolution(resolution);
+  first_stage_.look(first_);
+  first_stage_.remember(memory_);
 }
 
 // e = γ h (k₂ − k₁), what separates the second-order result from the first-order one, against the tolerance.
@@ -147,8 +151,8 @@ const StepReport& Stepper::step(State& state, const std::vector<DriveCommand>& c
 
   Stage::Result result;
   int repeats = 0, failures = 0;
-  first_stage_.hold(false);
-  second_stage_.hold(false);
+  first_stage_.hold(nullptr);
+  second_stage_.hold(nullptr);
   for (;; h *= 0.5) {
     if (h < settings.min_step && h < left) {
       throw SimulationError(describe_failure(state, result));
@@ -163,8 +167,8 @@ const StepReport& Stepper::step(State& state, const std::vector<DriveCommand>& c
     if (!result.solved) {
       ++counters_.unsolved;
       if (++failures == failures_before_holding) {
-        first_stage_.hold(true);
-        second_stage_.hold(true);
+        first_stage_.hold(&memory_);
+        second_stage_.hold(&memory_);
         h *= 2;  // once more at this length
       }
       continue;
@@ -173,11 +177,17 @@ const StepReport& Stepper::step(State& state, const std::vector<DriveCommand>& c
     first_stage_.store(first_);
     first_stage_.powers(base_, first_power_);
 
-    // How far the first stage, as a backward-Euler step, may be off: half the change of velocity over it.
+    // How far the first stage, as a backward-Euler step, may be off: half the change of velocity over it in position, half
+    // the change of acceleration since the last step in velocity (a joint that bounces off its stop turns round in such a
+    // step, and its rebound must not be damped away).
     double euler_error = 0;
-    for (int i = 0; i < system_.n_v; ++i)
-      euler_error = std::max(euler_error, 0.5 * a * std::abs(first_.v[i] - state.v[i]) /
+    for (int i = 0; i < system_.n_v; ++i) {
+      const double change = first_.v[i] - state.v[i];
+      const double position = 0.5 * a * std::abs(change);
+      const double velocity = 0.5 * std::abs(change - a * last_acceleration_[i]);
+      euler_error = std::max(euler_error, std::max(position, velocity / velocity_per_position) /
                                               (settings.tolerance * position_scale_[i]));
+    }
     const bool mode_changed = first_.mode != state.mode || broke_loose(state, first_);
 
     bool take_both = false;
@@ -221,11 +231,12 @@ const StepReport& Stepper::step(State& state, const std::vector<DriveCommand>& c
     }
 
     report_.second_order = took_both_ = take_both;
+    last_acceleration_ = (took_both_ ? second_stage_.v - base_.v : first_.v - state.v) / a;
     // Where a mode changed, the acceleration of this step says nothing about the next.
     if (mode_changed) {
       acceleration_.setZero();
     } else {
-      acceleration_ = ((take_both ? second_stage_.v - base_.v : first_.v - state.v)) / a;
+      acceleration_ = last_acceleration_;
     }
     if (take_both) {
       second_stage_.store(second_);
@@ -252,6 +263,7 @@ const StepReport& Stepper::step(State& state, const std::vector<DriveCommand>& c
           "stiffness or speed far beyond the parts' size, or masses far too small",
           state.time, most_tiny_steps, tiny_step * settings.min_step));
     if (failures >= failures_before_holding) ++counters_.held;
+    stage().remember(memory_);
     advance_temperatures(state, report_.step);
     return report_;
   }

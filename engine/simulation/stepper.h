@@ -56,6 +56,7 @@ class Stepper {
 
   const System& system_;
   Stage first_stage_, second_stage_;
+  Stage::Memory memory_;     // of the last accepted state
   bool took_both_ = false;
   StageBase base_;
   State first_, second_;
@@ -63,7 +64,8 @@ class Stepper {
   Ledger first_power_, second_power_;
   StepReport report_;
   VectorXd position_scale_;  // per velocity index
-  VectorXd acceleration_;    // of the last accepted step, for the first guess
+  VectorXd acceleration_;    // of the last accepted step, for the first guess; zero where a mode changed
+  VectorXd last_acceleration_;
   long tiny_ = 0;            // accepted steps in a row that were hardly longer than the shortest allowed
   double next_ = 1e-4;
   double restart_step_ = 1e-4;

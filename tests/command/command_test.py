@@ -525,7 +525,9 @@ class Progress(Place):
     LONG = ("--set", "duration=20 s", "--set", "solver.max_step=1 ms")
 
     def test_a_terminal_shows_a_bar(self):
-        samples, code, _, text = run_on_terminal(["run", self.scenario, *self.LONG], self.folder, lambda *_: False)
+        # Several seconds of work, for the bar comes ten times a second at most.
+        samples, code, _, text = run_on_terminal(["run", self.scenario, *self.LONG, "--set", "duration=100 s"], self.folder,
+                                                 lambda *_: False)
         self.assertEqual(code, 0)
         shares = [share for _, share in samples]
         self.assertGreater(len(shares), 1)
