@@ -80,6 +80,8 @@ void solve_chain(const TensionFunction& law, double damping_time, const ChainSte
   const std::size_t nodes = n - 1;
   const SpanLaw span{law, damping_time > 0 ? law.initial_slope() * damping_time / step.duration : 0};
   const auto length = [&](std::size_t i) { return i == 0 ? step.length[0] + step.wind : step.length[i]; };
+  s.solved = false;
+  if (!(length(0) > 0)) return;
   const auto frictionless = [&](std::size_t k) { return step.limit[k].sticking <= 0; };
   for (std::size_t k = 0; k < nodes; ++k) s.edge[k] = std::exp(step.limit[k].sliding);
 
@@ -87,7 +89,6 @@ void solve_chain(const TensionFunction& law, double damping_time, const ChainSte
   for (std::size_t k = 0; k < nodes; ++k)
     if (frictionless(k) && s.slip[k] == Slip::stick) s.slip[k] = Slip::toward_first;
 
-  s.solved = false;
   const int gentle_after = 2 * static_cast<int>(nodes) + 4;  // normal sweeps end in at most nodes + 1 passes
   const int most_passes = gentle_after + 20 * static_cast<int>(nodes) + 20;
   for (s.passes = 1; s.passes <= most_passes; ++s.passes) {

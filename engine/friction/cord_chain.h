@@ -41,7 +41,9 @@ struct ChainSolution {
   std::vector<double> slope;     ///< per span: dT/dλ, workspace
   std::vector<double> edge;      ///< per node: e^sliding, workspace
   int passes = 0;                ///< of the active-set sweep
-  bool solved = false;           ///< false: no consistent pattern found; shorten the step
+  /// false: no consistent pattern found, or more cord is paid out than the first span is long; shorten the step. The rest is
+  /// then without meaning.
+  bool solved = false;
 };
 
 struct ChainStep {

@@ -82,6 +82,16 @@ constexpr double kEA = 12000;            // [N]
 constexpr double kWhole = 0.12;          // [m]
 constexpr double kExponent = 0.12 * pi;  // μ θ of the whole way
 
+TEST_CASE("cord chain: a step that pays out more cord than the first span is long is not solved, a shorter one is") {
+  Chain chain(model::LinearLaw{1000}, 3, 0.4, 0.3, 5);
+  for (const double wind : {-0.1, -0.2, std::numeric_limits<double>::quiet_NaN()}) {
+    solve_chain(chain.law, 0, {chain.length, chain.limit, chain.state.slip, chain.state.material, chain.state.stretch, wind, 1e-3},
+                chain.solution);
+    CHECK_FALSE(chain.solution.solved);
+  }
+  CHECK(chain.step(-0.09).tension[0] == 0);
+}
+
 TEST_CASE("cord chain: pulled, the far tension is the near one over exp(mu theta), and released, times it") {
   // Closed form: Euler–Eytelwein over the whole wrap, however finely it is cut.
   const int nodes = GENERATE(10, 40, 160);
