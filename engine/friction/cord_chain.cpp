@@ -81,7 +81,8 @@ void solve_chain(const TensionFunction& law, double damping_time, const ChainSte
   const SpanLaw span{law, damping_time > 0 ? law.initial_slope() * damping_time / step.duration : 0};
   const auto length = [&](std::size_t i) { return i == 0 ? step.length[0] + step.wind : step.length[i]; };
   s.solved = false;
-  if (!(length(0) > 0)) return;
+  for (std::size_t i = 0; i < n; ++i)
+    if (!(length(i) > 0)) return;
   const auto frictionless = [&](std::size_t k) { return step.limit[k].sticking <= 0; };
   for (std::size_t k = 0; k < nodes; ++k) s.edge[k] = std::exp(step.limit[k].sliding);
 

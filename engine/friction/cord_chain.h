@@ -41,7 +41,7 @@ struct ChainSolution {
   std::vector<double> slope;     ///< per span: dT/dλ, workspace
   std::vector<double> edge;      ///< per node: e^sliding, workspace
   int passes = 0;                ///< of the active-set sweep
-  /// false: no consistent pattern found, or more cord is paid out than the first span is long; shorten the step. The rest is
+  /// false: no consistent pattern found, or a span without length (more paid out than the first is long); shorten the step. The rest is
   /// then without meaning.
   bool solved = false;
 };

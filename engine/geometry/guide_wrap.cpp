@@ -39,21 +39,23 @@ GuideWrap wrap_guide(const GuideFrame& guide, const Vector3d& p, const Vector3d&
   const Vector3d e2 = guide.sense * guide.axis.cross(guide.side);
   const PlaneEnd a = plane_end(guide, e2, p);
   const PlaneEnd b = plane_end(guide, e2, q);
-  const double first = a.polar + a.opening;
-  const double last = b.polar - b.opening;
-  const double turn = std::remainder(last - first, 2 * std::numbers::pi);
+  const double first = std::remainder(a.polar + a.opening, 2 * std::numbers::pi);
+  const double turn = std::remainder(b.polar - b.opening - first, 2 * std::numbers::pi);
 
   if (turn <= 0) {
     const Vector3d chord = q - p;
     const double length = chord.norm();
     const Vector3d u = chord / length;
-    // Split at the point nearest to the axis, where a touching cord would have its arc.
+    // From the point nearest to the axis, where a touching cord would have its arc, counted on to the splitting line.
     const Vector3d across = chord - guide.axis * guide.axis.dot(chord);
     const double share =
         std::clamp((guide.center - p).dot(across) / std::max(across.squaredNorm(), 1e-300), 0.0, 1.0);
-    wrap.length_p = share * length;
+    const Vector3d foot = p + share * chord - guide.center;
+    const double lead = guide.radius * std::atan2(foot.dot(e2), foot.dot(guide.side)) * length / std::max(across.norm(), 1e-150);
+    // The split is held: both parts carry the same tension, so only the sum of their derivatives acts. For the same reason it
+    // does no harm to keep both parts positive where the cord is far from the guide.
+    wrap.length_p = std::clamp(share * length - lead, 0.01 * length, 0.99 * length);
     wrap.length_q = length - wrap.length_p;
-    // The share is held: both halves carry the same tension, so only the sum of their derivatives acts.
     wrap.p_by_p = -share * u;
     wrap.p_by_q = share * u;
     wrap.q_by_p = -(1 - share) * u;
@@ -63,8 +65,8 @@ GuideWrap wrap_guide(const GuideFrame& guide, const Vector3d& p, const Vector3d&
   }
 
   const double arc = guide.radius * turn;
-  const double plane_p = a.tangent + arc / 2;
-  const double plane_q = b.tangent + arc / 2;
+  const double plane_p = a.tangent - guide.radius * first;
+  const double plane_q = b.tangent + guide.radius * (first + turn);
   const double plane = plane_p + plane_q;
   const double rise = (q - p).dot(guide.axis);
   const double stretch = std::hypot(1.0, rise / plane);  // length / plane length, the same all along
@@ -75,27 +77,24 @@ GuideWrap wrap_guide(const GuideFrame& guide, const Vector3d& p, const Vector3d&
 
   const Vector3d first_by_p = a.around / a.distance + guide.radius / (a.distance * a.tangent) * a.radial;
   const Vector3d last_by_q = b.around / b.distance - guide.radius / (b.distance * b.tangent) * b.radial;
-  const Vector3d half_arc_by_p = -0.5 * guide.radius * first_by_p;
-  const Vector3d half_arc_by_q = 0.5 * guide.radius * last_by_q;
-  const Vector3d plane_p_by_p = a.distance / a.tangent * a.radial + half_arc_by_p;
-  const Vector3d plane_q_by_q = b.distance / b.tangent * b.radial + half_arc_by_q;
-  const Vector3d plane_by_p = plane_p_by_p + half_arc_by_p;
-  const Vector3d plane_by_q = plane_q_by_q + half_arc_by_q;
+  // Each end moves its own part of the arc only: the splitting line stays.
+  const Vector3d plane_by_p = a.distance / a.tangent * a.radial - guide.radius * first_by_p;
+  const Vector3d plane_by_q = b.distance / b.tangent * b.radial + guide.radius * last_by_q;
   const double slope = rise / plane;
   // d stretch = slope/stretch (d rise − slope d plane)/plane
   const Vector3d stretch_by_p = slope / (stretch * plane) * (-guide.axis - slope * plane_by_p);
   const Vector3d stretch_by_q = slope / (stretch * plane) * (guide.axis - slope * plane_by_q);
-  wrap.p_by_p = stretch * plane_p_by_p + plane_p * stretch_by_p;
-  wrap.p_by_q = stretch * half_arc_by_q + plane_p * stretch_by_q;
-  wrap.q_by_p = stretch * half_arc_by_p + plane_q * stretch_by_p;
-  wrap.q_by_q = stretch * plane_q_by_q + plane_q * stretch_by_q;
+  wrap.p_by_p = stretch * plane_by_p + plane_p * stretch_by_p;
+  wrap.p_by_q = plane_p * stretch_by_q;
+  wrap.q_by_p = plane_q * stretch_by_p;
+  wrap.q_by_q = stretch * plane_by_q + plane_q * stretch_by_q;
 
   const auto on_surface = [&](double angle, double along) {
     return Vector3d(guide.center + guide.radius * (std::cos(angle) * guide.side + std::sin(angle) * e2) +
                     guide.axis * ((p - guide.center).dot(guide.axis) + rise * along / plane));
   };
   wrap.contact_p = on_surface(first, a.tangent);
-  wrap.contact_q = on_surface(last, a.tangent + arc);
+  wrap.contact_q = on_surface(first + turn, a.tangent + arc);
   return wrap;
 }
 

@@ -6,12 +6,16 @@ namespace sinewright::geometry {
 
 using Eigen::Vector3d;
 
-/// The way of a taut cord from P to Q round a cylinder, with its two halves (split in the middle of the arc) and their
-/// exact derivatives with respect to P and Q. All vectors in one frame; the guide is held still.
+/// The way of a taut cord from P to Q round a cylinder, in two parts, with their exact derivatives with respect to P and Q. All
+/// vectors in one frame; the guide is held still.
+///
+/// The parts meet at a line fixed on the guide, in the direction of its `side` from the axis, or where the arc carried on would
+/// meet it. So a part changes with its own end only (but for the pitch of a helix), and a body that lays cord on the guide is
+/// pulled by the tension on its own side of it. A part can come out negative if its end is close and its arc begins late.
 struct GuideWrap {
   bool touches = false;      ///< false: the straight line from P to Q passes clear of the cylinder
-  double length_p = 0;       ///< from P to the middle of the arc [m]
-  double length_q = 0;       ///< from the middle of the arc to Q [m]
+  double length_p = 0;       ///< from P to the splitting line [m]
+  double length_q = 0;       ///< from the splitting line to Q [m]
   double turning_angle = 0;  ///< true turning of the cord along the (helical) arc [rad]
   Vector3d p_by_p = Vector3d::Zero();  ///< ∂length_p/∂P
   Vector3d p_by_q = Vector3d::Zero();  ///< ∂length_p/∂Q

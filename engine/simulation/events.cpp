@@ -2,13 +2,17 @@
 
 #include <fmt/format.h>
 
-#include <cmath>
+#include <algorithm>
+#include <numbers>
 
 #include "simulation/observe.h"
 
 namespace sinewright::simulation {
 
 namespace {
+
+// Close to half a turn, where a guide's way round flips to the straight line, and where a bend's cord doubles back on itself.
+constexpr double most_turning = 170 * std::numbers::pi / 180;
 
 constexpr std::size_t at(int index) { return static_cast<std::size_t>(index); }
 
@@ -20,7 +24,7 @@ int stop_side(const HingeResult& hinge) {
 
 EventWatch::EventWatch(const System& system)
     : system_(system), gap_(system.contacts.size()), mode_(at(system.n_rows)), stop_(system.hinges.size()),
-      slack_(system.cords.size()) {}
+      slack_(system.cords.size()), said_beyond_law_(system.cords.size()), said_doubled_back_(system.cords.size()) {}
 
 void EventWatch::begin(const Stage& stage, const State& state) {
   time_ = state.time;
@@ -68,7 +72,31 @@ void EventWatch::look(const Stage& stage, const State& state, std::vector<Event>
       events.push_back({state.time, now ? "slack" : "taut", m.cords[at(system_.cords[c].cord)].name,
                         now ? "goes slack" : "pulls again"});
   }
+  caution(stage, state, events);
   begin(stage, state);
+}
+
+void EventWatch::caution(const Stage& stage, const State& state, std::vector<Event>& events) {
+  for (std::size_t c = 0; c < system_.cords.size(); ++c) {
+    const std::string& name = system_.model().cords[at(system_.cords[c].cord)].name;
+    const auto& stretch = stage.chain[c].stretch;
+    const double most = *std::max_element(stretch.begin(), stretch.end());
+    if (!said_beyond_law_[c] && system_.cords[c].law.beyond_validity(most)) {
+      said_beyond_law_[c] = true;
+      events.push_back({state.time, "caution", name,
+                        fmt::format("stretched to {:.3g} times its length, beyond the data of its law ({:.3g})", most,
+                                    system_.cords[c].law.max_stretch())});
+    }
+    const auto& turning = stage.path[c].turning_angle;
+    const auto sharpest = std::max_element(turning.begin(), turning.end());
+    if (!said_doubled_back_[c] && sharpest != turning.end() && *sharpest > most_turning) {
+      said_doubled_back_[c] = true;
+      const int body = system_.cords[c].path.nodes()[static_cast<std::size_t>(sharpest - turning.begin())].body;
+      events.push_back({state.time, "caution", name,
+                        fmt::format("turns by {:.0f} degrees at one point in {}; from half a turn on its arm is wrong",
+                                    *sharpest * 180 / std::numbers::pi, system_.model().bodies[at(body)].name)});
+    }
+  }
 }
 
 }  // namespace sinewright::simulation

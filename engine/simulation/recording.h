@@ -18,7 +18,7 @@ struct Channel {
 /// Something that happened at an instant.
 struct Event {
   double time = 0;      ///< [s]
-  std::string kind;     ///< for instance "contact", "lift-off", "stick", "slip", "stop", "slack", "command"
+  std::string kind;     ///< for instance "contact", "lift-off", "stick", "slip", "stop", "slack", "command", "caution"
   std::string subject;  ///< joint, drive, cord or contact that it happened to
   std::string detail;
 };

@@ -61,6 +61,7 @@ inline constexpr std::array<const char*, account_count> ledger_names = {
     "end_stops",  "contact_damping", "contact_friction",  "object_damping",    "wound_cord"};
 
 /// The state at time 0: at rest, cords at their pretension or slack, everything at ambient temperature.
+/// @throws InvalidInput if a span of a cord has no length.
 [[nodiscard]] State start_state(const System& system);
 
 }  // namespace sinewright::simulation

@@ -6,6 +6,8 @@
 #include <cmath>
 #include <numbers>
 
+#include "quantity/invalid_input.h"
+
 namespace sinewright::simulation {
 
 namespace {
@@ -51,7 +53,16 @@ State start_state(const System& system) {
     geometry::PathGeometry geometry = cord.path.make_geometry();
     cord.path.evaluate(pose, geometry);
     double whole = 0;
-    for (double length : geometry.length) whole += length;
+    for (std::size_t i = 0; i < geometry.length.size(); ++i) {
+      if (!(geometry.length[i] > 0)) {
+        const auto [from, to] = cord.path.span_bodies(static_cast<int>(i));
+        throw InvalidInput(fmt::format(
+            "cord '{}': its span from '{}' to '{}' has no length in the start posture\n  needed: two points apart; where a guide stands "
+            "next to it, a 'side' that points from the guide's axis to where the cord lies",
+            data.name, system.model().bodies[at(from)].name, system.model().bodies[at(to)].name));
+      }
+      whole += geometry.length[i];
+    }
     const double stretch = data.pretension > 0 ? cord.law.stretch(data.pretension) : whole / (whole + data.slack);
     friction::ChainState chain;
     for (double length : geometry.length) {

@@ -159,8 +159,11 @@ TEST_CASE("guide: a cord that passes clear of it runs straight and does not turn
   CHECK_THAT(w.length_p + w.length_q, WithinRel((q - p).norm(), 1e-14));
 }
 
-TEST_CASE("guide: both halves are continuous where the cord lifts off") {
-  const GuideFrame guide{Vector3d(0, 0, 0), Vector3d::UnitZ(), Vector3d::UnitY(), 2e-3, -1};
+TEST_CASE("guide: both parts are continuous where the cord lifts off") {
+  // The arc begins off the guide's side by this angle.
+  const double off = GENERATE(0.0, 0.7, -1.1);
+  const Vector3d side(std::sin(off), std::cos(off), 0);
+  const GuideFrame guide{Vector3d(0, 0, 0), Vector3d::UnitZ(), side, 2e-3, -1};
   const Vector3d q(0.02, 0.002, 0.006);
   // The straight line touches when P stands at the height of the cylinder's top, as Q does.
   const GuideWrap touching = wrap_guide(guide, Vector3d(-0.015, 0.002 - 1e-9, 0), q);
@@ -170,6 +173,19 @@ TEST_CASE("guide: both halves are continuous where the cord lifts off") {
   CHECK_THAT(touching.length_p, WithinAbs(clear.length_p, 1e-8));
   CHECK_THAT(touching.length_q, WithinAbs(clear.length_q, 1e-8));
   CHECK(touching.turning_angle < 1e-5);
+}
+
+TEST_CASE("guide: in the plane each end moves its own part alone, by the arm of the cylinder") {
+  constexpr double r = 5e-3;
+  const GuideFrame guide{Vector3d(0, 0, 0), Vector3d::UnitZ(), Vector3d::UnitY(), r, -1};
+  const Vector3d p(-0.02, 0.004, 0);
+  const auto bent = [](double angle) { return Vector3d(Eigen::AngleAxisd(-angle, Vector3d::UnitZ()) * Vector3d(0.022, 0.004, 0)); };
+  const GuideWrap before = wrap_guide(guide, p, bent(0.6)), after = wrap_guide(guide, p, bent(0.9));
+  REQUIRE(before.touches);
+  CHECK_THAT(after.length_p, WithinAbs(before.length_p, 1e-15));
+  CHECK_THAT(after.length_q - before.length_q, WithinAbs(0.3 * r, 1e-15));
+  CHECK(before.p_by_q.norm() == 0);
+  CHECK(before.q_by_p.norm() == 0);
 }
 
 TEST_CASE("guide: in the plane the way over it is two tangents and an arc") {

@@ -237,6 +237,35 @@ TEST_CASE("run: a finger with non-parallel pins swings and conserves energy") {
   CHECK(worst < 1e-3 * most);
 }
 
+TEST_CASE("run: cautions say once for each cord that its law or its path is beyond its limits") {
+  const auto cautions = [](const model::Scenario& scenario) {
+    std::vector<simulation::Event> found;
+    for (const auto& event : simulation::run(simulation::System(scenario)).events)
+      if (event.kind == "caution") found.push_back(event);
+    return found;
+  };
+  auto scenario = finger();
+  scenario.duration = 0.5;
+  CHECK(cautions(scenario).empty());
+
+  // At rest the return cord is stretched to 2.9 times its length, with the finger closed beyond 3.
+  std::get<model::RubberLaw>(scenario.model.lines[1].law).max_stretch = 3;
+  auto found = cautions(scenario);
+  REQUIRE(found.size() == 1);
+  CHECK(found[0].subject == "return");
+  CHECK(found[0].detail.find("beyond the data of its law (3)") != std::string::npos);
+  CHECK(found[0].time > 0.01);
+
+  scenario = finger();
+  scenario.duration = 0.1;
+  scenario.model.cords[0].path = {model::PulleyEnd{0, {-34e-3, -9e-3, 0}}, model::Bend{1, {10e-3, -9e-3, 0}, 2e-3, 1},
+                                  model::Anchor{0, {-30e-3, -9.5e-3, 0}}};
+  found = cautions(scenario);
+  REQUIRE(found.size() == 1);
+  CHECK(found[0].subject == "flexor");
+  CHECK(found[0].detail.find("in proximal") != std::string::npos);
+}
+
 TEST_CASE("run: absurd stiffness or force ends with a clear outcome and what was recorded") {
   simulation::RunListener listener;
   const auto outcome_of = [&](model::Scenario scenario) {

@@ -50,6 +50,8 @@ std::string summary_text(const simulation::System& system, const simulation::Run
 
   text += fmt::format("{}: {}, {:g} s simulated\n", system.scenario.name, m.name, result.end.time);
   if (!result.complete) text += fmt::format("STOPPED EARLY: {}\n", result.outcome);
+  for (const auto& event : result.events)
+    if (event.kind == "caution") text += fmt::format("CAUTION, from {:.4g} s on: {} {}\n", event.time, event.subject, event.detail);
 
   heading("Closing");
   line("closing time", show(of("closing_time"), "s", "s"));
@@ -144,6 +146,8 @@ std::string summary_text(const simulation::System& system, const simulation::Run
   line("energy residual", fmt::format("{:.3g} % of the energy turned over", 100 * of("energy_residual")));
   line("steps", fmt::format("{} ({} of second order, {} rejected)", result.counters.steps, result.counters.second_order,
                             result.counters.rejected + result.counters.unsolved));
+  if (result.counters.held > 0)
+    line("steps without a solution of their own", fmt::format("{} (friction limits of the step before; see docs/numerics.md)", result.counters.held));
   if (!result.verdicts.empty()) {
     heading("Requirements");
     for (const auto& verdict : result.verdicts) {
