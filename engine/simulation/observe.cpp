@@ -172,18 +172,8 @@ double split_force(const System& system, const Stage& stage, std::size_t object)
   return force;
 }
 
-double energy_in(const Ledger& energy) {
-  double sum = 0;
-  for (Account a : {Account::supply, Account::loads, Account::prescribed_motion})
-    sum += std::max(0.0, energy[static_cast<int>(a)]);
-  return sum;
-}
-
 double energy_residual(const Stage& stage, const Totals& totals) {
-  double balance = -(stage.stored_energy() - totals.stored_at_start);
-  for (int a = 0; a < static_cast<int>(account_count); ++a)
-    balance += a <= static_cast<int>(Account::prescribed_motion) ? totals.energy[a] : -totals.energy[a];
-  return balance;
+  return energy_gained(totals.energy) - (stage.stored_energy() - totals.stored_at_start);
 }
 
 std::vector<Channel> channels(const System& system) {

@@ -33,9 +33,6 @@ void observe(const System& system, const Stage& stage, const State& state, const
 /// Energy balance: brought in − stored since the start − lost [J]; zero but for the integrator's error.
 [[nodiscard]] double energy_residual(const Stage& stage, const Totals& totals);
 
-/// Energy brought in by supply, loads and prescribed motion, each counted where positive in sum [J].
-[[nodiscard]] double energy_in(const Ledger& energy);
-
 /// Name of a friction node of a cord: "<body> bend <number>".
 [[nodiscard]] std::vector<std::string> node_names(const System& system, std::size_t cord);
 [[nodiscard]] std::vector<std::string> span_names(const System& system, std::size_t cord);

@@ -22,6 +22,10 @@ constexpr double place_scale = 0.01;        // [m], objects
 constexpr double material_scale = 2e-3;     // [m], cord that slips past a node
 constexpr double worth_repeating = 6;       // error up to which a rejected step is tried again shorter
 constexpr int most_repeats = 3;
+constexpr double energy_tolerance = 10;  // [1/s]: of the energy turned over, times the tolerance, may get lost in first-order steps
+constexpr int most_energy_repeats = 2;
+constexpr double short_step = 1000;      // not when the step is shorter than this many times the shortest allowed one
+constexpr double least_energy = 1e-4;   // [J], counts as turned over from the start
 constexpr int failures_before_holding = 1;  // Newton with all derivatives failed: take it that there is no solution
 constexpr double tiny_step = 100;          // steps this many times the shortest allowed one ...
 constexpr long most_tiny_steps = 20000;    // ... may come so often in a row
@@ -103,6 +107,7 @@ Stepper::Stepper(const System& system)
   second_stage_.set_resolution(resolution);
   first_stage_.look(first_);
   first_stage_.remember(memory_);
+  stored_ = first_stage_.stored_energy();
 }
 
 // e = γ h (k₂ − k₁), what separates the second-order result from the first-order one, against the tolerance.
@@ -161,7 +166,7 @@ const StepReport& Stepper::step(State& state, const std::vector<DriveCommand>& c
   if (left - h < 0.05 * h) h = left;
 
   Stage::Result result;
-  int repeats = 0, failures = 0;
+  int repeats = 0, energy_repeats = 0, failures = 0;
   first_stage_.hold(nullptr);
   second_stage_.hold(nullptr);
   for (;; h *= 0.5) {
@@ -241,6 +246,27 @@ const StepReport& Stepper::step(State& state, const std::vector<DriveCommand>& c
       continue;
     }
 
+    // A first-order step damps: energy gets lost that no law takes. What may get lost so goes by time.
+    report_.step = take_both ? h : a;
+    if (take_both) {
+      report_.energy = h * ((1 - gamma) * first_power_ + gamma * second_power_);
+    } else {
+      report_.energy = a * first_power_;
+    }
+    const double stored = (take_both ? second_stage_ : first_stage_).stored_energy();
+    const double imbalance = energy_gained(report_.energy) - (stored - stored_);
+    const double turned_over = turned_over_ + energy_in(report_.energy);
+    const double share = energy_tolerance * settings.tolerance * std::max(turned_over, least_energy) * report_.step;
+    const double rounding = 1e-12 * (std::abs(stored) + turned_over);
+    if (!take_both && std::abs(imbalance) > share + rounding && energy_repeats < most_energy_repeats &&
+        h > short_step * settings.min_step) {
+      ++energy_repeats;
+      ++counters_.rejected;
+      continue;
+    }
+    turned_over_ = turned_over;
+    stored_ = stored;
+
     report_.second_order = took_both_ = take_both;
     last_acceleration_ = (took_both_ ? second_stage_.v - base_.v : first_.v - state.v) / a;
     // Where a mode changed, the acceleration of this step says nothing about the next.
@@ -252,19 +278,17 @@ const StepReport& Stepper::step(State& state, const std::vector<DriveCommand>& c
     if (take_both) {
       second_stage_.store(second_);
       second_.temperature = state.temperature;
-      report_.energy = h * ((1 - gamma) * first_power_ + gamma * second_power_);
-      report_.step = h;
       if (h == left) second_.time = until;  // exactly, whatever rounding made of the sum
       std::swap(state, second_);
       ++counters_.second_order;
       const double factor = std::clamp(0.85 / std::sqrt(std::max(error, 1e-12)), 0.3, 3.0);
       next_ = h * factor;
     } else {
-      report_.energy = a * first_power_;
-      report_.step = a;
       std::swap(state, first_);
       if (mode_changed) ++counters_.mode_changes;
       next_ = h * std::clamp(0.85 / std::sqrt(std::max({euler_error, error > 1 ? error : 0.0, 1e-12})), 0.3, 1.5);
+      // What happens at an instant is no reason to go on in smaller steps than before.
+      for (int i = 0; i < energy_repeats; ++i) next_ *= 2;
     }
     ++counters_.steps;
     tiny_ = report_.step < tiny_step * settings.min_step ? tiny_ + 1 : 0;

@@ -66,6 +66,8 @@ class Stepper {
   VectorXd position_scale_;  // per velocity index
   VectorXd acceleration_;    // of the last accepted step, for the first guess; zero where a mode changed
   VectorXd last_acceleration_;
+  double stored_ = 0;        // at the last accepted state [J]
+  double turned_over_ = 0;   // energy brought in so far [J]
   long tiny_ = 0;            // accepted steps in a row that were hardly longer than the shortest allowed
   double next_ = 1e-4;
   double restart_step_ = 1e-4;
