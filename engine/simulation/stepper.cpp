@@ -22,6 +22,7 @@ constexpr double place_scale = 0.01;        // [m], objects
 constexpr double material_scale = 2e-3;     // [m], cord that slips past a node
 constexpr double worth_repeating = 6;       // error up to which a rejected step is tried again shorter
 constexpr int most_repeats = 3;
+constexpr int most_velocity_repeats = 10;
 constexpr double energy_tolerance = 10;  // [1/s]: of the energy turned over, times the tolerance, may get lost in first-order steps
 constexpr int most_energy_repeats = 2;
 constexpr double short_step = 1000;      // not when the step is shorter than this many times the shortest allowed one
@@ -166,7 +167,7 @@ const StepReport& Stepper::step(State& state, const std::vector<DriveCommand>& c
   if (left - h < 0.05 * h) h = left;
 
   Stage::Result result;
-  int repeats = 0, energy_repeats = 0, failures = 0;
+  int repeats = 0, velocity_repeats = 0, energy_repeats = 0, failures = 0;
   first_stage_.hold(nullptr);
   second_stage_.hold(nullptr);
   for (;; h *= 0.5) {
@@ -196,14 +197,15 @@ const StepReport& Stepper::step(State& state, const std::vector<DriveCommand>& c
     // How far the first stage, as a backward-Euler step, may be off: half the change of velocity over it in position, half
     // the change of acceleration since the last step in velocity (a joint that bounces off its stop turns round in such a
     // step, and its rebound must not be damped away).
-    double euler_error = 0;
+    double position_error = 0, velocity_error = 0;
     for (int i = 0; i < system_.n_v; ++i) {
       const double change = first_.v[i] - state.v[i];
-      const double position = 0.5 * a * std::abs(change);
-      const double velocity = 0.5 * std::abs(change - a * last_acceleration_[i]);
-      euler_error = std::max(euler_error, std::max(position, velocity / velocity_per_position) /
-                                              (settings.tolerance * position_scale_[i]));
+      const double scale = 0.5 / (settings.tolerance * position_scale_[i]);
+      position_error = std::max(position_error, scale * a * std::abs(change));
+      velocity_error = std::max(velocity_error, scale * std::abs(change - a * last_acceleration_[i]) / velocity_per_position);
     }
+    // A velocity that jumps (a joint that jams under its own friction) does so in a step of any length.
+    const double euler_error = velocity_repeats < most_velocity_repeats ? std::max(position_error, velocity_error) : position_error;
     const bool mode_changed = first_.mode != state.mode || broke_loose(state, first_);
 
     bool take_both = false;
@@ -242,6 +244,7 @@ const StepReport& Stepper::step(State& state, const std::vector<DriveCommand>& c
       }
     }
     if (!take_both && euler_error > 1) {
+      ++velocity_repeats;
       ++counters_.rejected;
       continue;
     }
@@ -258,7 +261,7 @@ const StepReport& Stepper::step(State& state, const std::vector<DriveCommand>& c
     const double turned_over = turned_over_ + energy_in(report_.energy);
     const double share = energy_tolerance * settings.tolerance * std::max(turned_over, least_energy) * report_.step;
     const double rounding = 1e-12 * (std::abs(stored) + turned_over);
-    if (!take_both && std::abs(imbalance) > share + rounding && energy_repeats < most_energy_repeats &&
+    if (!take_both && std::abs(imbalance) > share + rounding && energy_repeats < most_energy_repeats && failures == 0 &&
         h > short_step * settings.min_step) {
       ++energy_repeats;
       ++counters_.rejected;
