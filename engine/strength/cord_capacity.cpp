@@ -27,16 +27,16 @@ double bent_capacity(double breaking_force, double guide_diameter, double cord_d
 }
 
 std::span<const KnotFigure> published_knots() noexcept {
-  static constexpr std::string_view knot_books = "Knots in Use, p. 9; rope notes (seen)";
+  static constexpr std::string_view knot_books = "Knots in Use, p. 9; thoughtfullyprepping rope notes (seen)";
   static constexpr std::array<KnotFigure, 7> figures{{
-      {"overhand", "rope in general", 0.45, 0.45, "Ropes, Knots, and Hitches, p. 18 (seen)"},
+      {"overhand", "rope in general", 0.45, 0.45, "Outward Bound Ropes, Knots, and Hitches, p. 18 (seen)"},
       {"figure-8 loop", "ordinary rope", 0.72, 0.80, knot_books},
       {"bowline", "ordinary rope", 0.70, 0.75, knot_books},
       {"double fisherman", "ordinary rope", 0.65, 0.70, knot_books},
       {"clove hitch", "ordinary rope", 0.60, 0.65, knot_books},
       {"reef", "ordinary rope", 0.50, 0.50, knot_books},
       {"bowline", "high-modulus polyethylene rope with cover, 12 mm", 0, 0.40,
-       "rope test in a sailing magazine, November 2017, p. 73 (seen)"},
+       "Yachting Monthly, rope test of November 2017, p. 73 (seen)"},
   }};
   return figures;
 }
