@@ -39,6 +39,10 @@ TEST_CASE("pulley wall: the winding's pressure holds both ends of half a hoop", 
 TEST_CASE("pulley wall: hoop compression at the free bore worked by hand", "[analytic][pulley-wall]") {
   // 2 · 1 MPa · 3.5² / (3.5² − 1.5²) = 24.5/10 MPa.
   CHECK_THAT(wall_hoop_compression(wall, 1e6), WithinRel(2.45e6, 1e-13));
+  // Off centre by 0.5 mm, the ring counts as if its wall were 1.5 mm all round: 2 · 3.5² / (3.5² − 2²).
+  PulleyWall off_centre = wall;
+  off_centre.eccentricity = 0.5e-3;
+  CHECK_THAT(wall_hoop_compression(off_centre, 1e6), WithinRel(24.5e6 / 8.25, 1e-13));
 }
 
 TEST_CASE("pulley wall: a thin wall carries the hoop pressure like a thin ring", "[limits][pulley-wall]") {
