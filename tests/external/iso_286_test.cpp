@@ -18,7 +18,10 @@ constexpr double exact = 1e-9;  // [µm]
 
 // The largest size of each range, and one inside it.
 constexpr std::array<std::array<double, 2>, 3> sizes{{{3e-3, 2e-3}, {6e-3, 4e-3}, {10e-3, 8e-3}}};
-const std::array<std::string, 3> range_names{"up to 3 mm", "3 to 6 mm", "6 to 10 mm"};
+
+std::string mm(double size) {
+  return std::to_string(static_cast<int>(1e3 * size + 0.5)) + " mm";
+}
 
 }  // namespace
 
@@ -29,7 +32,7 @@ TEST_CASE("ISO 286: standard tolerances IT5 to IT11 up to 10 mm", "[external][is
     for (std::size_t i = 0; i < 7; ++i) {
       const int grade = 5 + static_cast<int>(i);
       for (const double size : sizes[range]) {
-        check_absolute("IT" + std::to_string(grade) + ", " + range_names[range], "um",
+        check_absolute("IT" + std::to_string(grade) + ", " + mm(size), "um",
                        1e6 * standard_tolerance(size, grade), published[range][i],
                        {"ISO 286-1, table 1, as on mechguru.com", exact});
       }
@@ -53,7 +56,7 @@ TEST_CASE("ISO 286: limits of the usual classes up to 10 mm", "[external][iso-28
   for (const Published& published : classes) {
     for (std::size_t range = 0; range < 3; ++range) {
       for (const double size : sizes[range]) {
-        const std::string what = std::string(published.name) + " deviation, " + range_names[range];
+        const std::string what = std::string(published.name) + " deviation, " + mm(size);
         const SizeLimits limits = iso_limits(size, published.name);
         check_absolute("upper " + what, "um", 1e6 * (limits.upper - size), published.deviation[range][0],
                        {published.source, exact});
@@ -78,7 +81,7 @@ TEST_CASE("ISO 286: clearances of the usual fits up to 10 mm", "[external][iso-2
   for (const Fit& fit : fits) {
     for (std::size_t range = 0; range < 3; ++range) {
       for (const double size : sizes[range]) {
-        const std::string what = std::string(fit.hole) + "/" + fit.pin + " clearance, " + range_names[range];
+        const std::string what = std::string(fit.hole) + "/" + fit.pin + " clearance, " + mm(size);
         const FitRange ours = fit_range(iso_limits(size, fit.hole), iso_limits(size, fit.pin));
         check_absolute("smallest " + what, "um", 1e6 * ours.smallest_clearance, fit.clearance[range][0],
                        {"from the published limits", exact});

@@ -1,3 +1,5 @@
+#include <string>
+
 #include <catch2/catch.hpp>
 
 #include "check.h"
@@ -61,11 +63,14 @@ TEST_CASE("press fit: the opening of a shrunk sleeve alone tells its pressure", 
       "textbook problem, data of tutorsglobe.com 5734939; evaluated apart", 1e-8};
   const double p = 0.2e-3 / hub_opening(fit, 1);
   const FitStress stress = hoop_stress(fit, p);
-  check_relative("pressure at 0.2 mm opening", "MPa", 1e-6 * p, 88.900862069, source);
-  check_relative("hoop stress at the sleeve's bore", "MPa", 1e-6 * stress.hub_bore, 175.1077586, source);
-  check_relative("hoop stress at the shaft's bore", "MPa", 1e-6 * stress.shaft_bore, -237.0689655, source);
-  check_relative("hoop stress at the shaft's outside", "MPa", 1e-6 * stress.shaft_outside, -148.1681034,
+  const std::string shaft = shaft_modulus < 100e9 ? ", shaft of 70 GPa" : ", shaft of 200 GPa";
+  check_relative("pressure at 0.2 mm opening" + shaft, "MPa", 1e-6 * p, 88.900862069, source);
+  check_relative("hoop stress at the sleeve's bore" + shaft, "MPa", 1e-6 * stress.hub_bore, 175.1077586,
                  source);
+  check_relative("hoop stress at the shaft's bore" + shaft, "MPa", 1e-6 * stress.shaft_bore, -237.0689655,
+                 source);
+  check_relative("hoop stress at the shaft's outside" + shaft, "MPa", 1e-6 * stress.shaft_outside,
+                 -148.1681034, source);
 }
 
 TEST_CASE("press fit: a steel ring on a brass tube", "[external][press-fit]") {
