@@ -25,7 +25,7 @@ constexpr int most_repeats = 3;
 constexpr int most_velocity_repeats = 10;
 constexpr double energy_tolerance = 10;  // [1/s]: of the energy turned over, times the tolerance, may get lost in first-order steps
 constexpr int most_energy_repeats = 2;
-constexpr double short_step = 1000;      // not when the step is shorter than this many times the shortest allowed one
+constexpr double short_step = 1000;      // times the shortest allowed step: only what cannot be solved asks for less
 constexpr double least_energy = 1e-4;   // [J], counts as turned over from the start
 constexpr int failures_before_holding = 1;  // Newton with all derivatives failed: take it that there is no solution
 constexpr double tiny_step = 100;          // steps this many times the shortest allowed one ...
@@ -205,7 +205,9 @@ const StepReport& Stepper::step(State& state, const std::vector<DriveCommand>& c
       velocity_error = std::max(velocity_error, scale * std::abs(change - a * last_acceleration_[i]) / velocity_per_position);
     }
     // A velocity that jumps (a joint that jams under its own friction) does so in a step of any length.
-    const double euler_error = velocity_repeats < most_velocity_repeats ? std::max(position_error, velocity_error) : position_error;
+    const bool may_shorten = h > short_step * settings.min_step;
+    const double euler_error =
+        may_shorten && velocity_repeats < most_velocity_repeats ? std::max(position_error, velocity_error) : position_error;
     const bool mode_changed = first_.mode != state.mode || broke_loose(state, first_);
 
     bool take_both = false;
@@ -262,7 +264,7 @@ const StepReport& Stepper::step(State& state, const std::vector<DriveCommand>& c
     const double share = energy_tolerance * settings.tolerance * std::max(turned_over, least_energy) * report_.step;
     const double rounding = 1e-12 * (std::abs(stored) + turned_over);
     if (!take_both && std::abs(imbalance) > share + rounding && energy_repeats < most_energy_repeats && failures == 0 &&
-        h > short_step * settings.min_step) {
+        may_shorten) {
       ++energy_repeats;
       ++counters_.rejected;
       continue;
@@ -284,12 +286,17 @@ const StepReport& Stepper::step(State& state, const std::vector<DriveCommand>& c
       if (h == left) second_.time = until;  // exactly, whatever rounding made of the sum
       std::swap(state, second_);
       ++counters_.second_order;
+      last_error_ = 0;
       const double factor = std::clamp(0.85 / std::sqrt(std::max(error, 1e-12)), 0.3, 3.0);
       next_ = h * factor;
     } else {
       std::swap(state, first_);
       if (mode_changed) ++counters_.mode_changes;
-      next_ = h * std::clamp(0.85 / std::sqrt(std::max({euler_error, error > 1 ? error : 0.0, 1e-12})), 0.3, 1.5);
+      // The error of a whole step counts unless a shorter one had the same: a second stage that finds another way of slipping
+      // again and again leaves an error that no step length brings down.
+      const bool jumps = error > 1 && error > 0.5 * last_error_ && last_error_ > 0;
+      last_error_ = error;
+      next_ = h * std::clamp(0.85 / std::sqrt(std::max({euler_error, error > 1 && !jumps ? error : 0.0, 1e-12})), 0.3, 1.5);
       // What happens at an instant is no reason to go on in smaller steps than before.
       for (int i = 0; i < energy_repeats; ++i) next_ *= 2;
     }

@@ -69,6 +69,7 @@ class Stepper {
   double stored_ = 0;        // at the last accepted state [J]
   double turned_over_ = 0;   // energy brought in so far [J]
   long tiny_ = 0;            // accepted steps in a row that were hardly longer than the shortest allowed
+  double last_error_ = 0;    // of the whole step of which only the first stage was taken last; 0: none
   double next_ = 1e-4;
   double restart_step_ = 1e-4;
   Counters counters_;
