@@ -88,6 +88,10 @@ RunResult run(const System& system, const RunListener& listener) {
     if (listener.event)
       for (std::size_t i = from; i < result.events.size(); ++i) listener.event(result.events[i]);
   };
+  const auto enough = [&](const Stage& stage) {
+    if (listener.step && listener.step(stage, state)) result.cut_short = true;
+    return result.cut_short;
+  };
   const auto record = [&](const Stage& stage) {
     if (!listener.row) return;
     count_passed();
@@ -100,13 +104,14 @@ RunResult run(const System& system, const RunListener& listener) {
   watch.begin(first_look, state);
   summary.sample(first_look, state, totals, off);
   record(first_look);
+  enough(first_look);
   double recorded_at = 0;
 
   result.outcome = "complete";
   result.complete = true;
   try {
     for (const double until : breakpoints(scenario)) {
-      while (state.time < until) {
+      while (state.time < until && !result.cut_short) {
         const std::size_t known = result.events.size();
         while (next_entry < scenario.timeline.size() && scenario.timeline[next_entry].time <= state.time) {
           const model::TimelineEntry& entry = scenario.timeline[next_entry++];
@@ -121,7 +126,8 @@ RunResult run(const System& system, const RunListener& listener) {
         watch.look(stepper.stage(), state, result.events);
         emit_events(known);
         summary.sample(stepper.stage(), state, totals, off);
-        const bool due = state.time - recorded_at >= scenario.record_interval * (1 - 1e-9);
+        const bool last = enough(stepper.stage());
+        const bool due = last || state.time - recorded_at >= scenario.record_interval * (1 - 1e-9);
         if (due || state.time >= until || result.events.size() > known) {
           record(stepper.stage());
           recorded_at = state.time;

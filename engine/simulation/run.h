@@ -11,11 +11,14 @@
 
 namespace sinewright::simulation {
 
-/// What a run tells while it goes on; any of the three may be left empty.
+/// What a run tells while it goes on; any of them may be left empty.
 struct RunListener {
   std::function<void(double time, std::span<const double> row)> row;  ///< as `channels` lists, at accepted steps
   std::function<void(const Event&)> event;
   std::function<void(double time)> progress;
+  /// Every accepted step, the start first, with the solved stage and the state that it led to. True: enough, the run ends here and
+  /// counts as complete.
+  std::function<bool(const Stage&, const State&)> step;
 };
 
 struct RunResult {
@@ -24,6 +27,7 @@ struct RunResult {
   std::vector<Event> events;
   std::string outcome = "not run";  ///< "complete", or why the run ended early
   bool complete = false;
+  bool cut_short = false;           ///< the listener had enough before the end
   State end;
   Stepper::Counters counters;
   long iterations = 0;  ///< Newton iterations in all

@@ -268,6 +268,28 @@ TEST_CASE("run: cautions say once for each cord that its law or its path is beyo
   CHECK(found[0].detail.find("in proximal") != std::string::npos);
 }
 
+TEST_CASE("run: a listener sees every step and can end the run, which then counts as complete") {
+  long seen = 0;
+  double last = -1;
+  std::vector<double> rows;
+  simulation::RunListener listener;
+  listener.row = [&](double time, std::span<const double>) { rows.push_back(time); };
+  listener.step = [&](const simulation::Stage& stage, const simulation::State& state) {
+    CHECK(state.time > last);
+    CHECK(stage.q == state.q);
+    last = state.time;
+    ++seen;
+    return state.time > 0.3;
+  };
+  const auto result = simulation::run(simulation::System(finger()), listener);
+  CHECK(result.complete);
+  CHECK(result.cut_short);
+  CHECK(seen == result.counters.steps + 1);
+  CHECK(result.end.time == last);
+  CHECK(rows.back() == last);
+  CHECK(last < 0.35);
+}
+
 TEST_CASE("run: absurd stiffness or force ends with a clear outcome and what was recorded") {
   simulation::RunListener listener;
   const auto outcome_of = [&](model::Scenario scenario) {
