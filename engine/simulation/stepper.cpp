@@ -263,7 +263,7 @@ const StepReport& Stepper::step(State& state, const std::vector<DriveCommand>& c
     const double turned_over = turned_over_ + energy_in(report_.energy);
     const double share = energy_tolerance * settings.tolerance * std::max(turned_over, least_energy) * report_.step;
     const double rounding = 1e-12 * (std::abs(stored) + turned_over);
-    if (!take_both && std::abs(imbalance) > share + rounding && energy_repeats < most_energy_repeats && failures == 0 &&
+    if (!take_both && std::abs(imbalance) > share + rounding && energy_repeats < most_energy_repeats &&
         may_shorten) {
       ++energy_repeats;
       ++counters_.rejected;

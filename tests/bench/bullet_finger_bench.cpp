@@ -243,7 +243,7 @@ void ours(benchmark::State& bench) {
   bench.counters["flexion_deg"] = o.flexion * 180 / std::numbers::pi;
   bench.SetLabel("tolerance 1e-" + std::to_string(static_cast<double>(bench.range(0)) / 2).substr(0, 3));
 }
-BENCHMARK(ours)->Arg(3)->Arg(4)->Arg(5)->Arg(6)->Arg(8)->Unit(benchmark::kMillisecond);
+BENCHMARK(ours)->Arg(1)->Arg(2)->Arg(3)->Arg(4)->Arg(5)->Arg(6)->Arg(8)->Unit(benchmark::kMillisecond);
 
 void bullet(benchmark::State& bench) {
   const double step = 1e-6 * static_cast<double>(bench.range(0));
