@@ -351,6 +351,13 @@ class Repetition(Place):
         self.assertTrue(self.same("a.h5", "b.h5"))
         self.assertTrue((self.folder / "a.h5").read_bytes() == (self.folder / "b.h5").read_bytes(), "the two records differ")
 
+    def test_a_record_is_not_replaced_by_its_own_second_run(self):
+        self.expect(0, "run", self.scenario, "--quiet", "--out", "a.h5")
+        before = (self.folder / "a.h5").read_bytes()
+        refused = self.expect(2, "run", "a.h5", "--out", "./a.h5")
+        self.assertIn("needed: another name, with --out", refused.stderr)
+        self.assertEqual(before, (self.folder / "a.h5").read_bytes())
+
     def test_a_record_takes_further_changes(self):
         self.expect(0, "run", self.scenario, "--quiet", "--out", "a.h5", "--set", "timeline.0.voltage=5 V")
         self.expect(0, "run", "a.h5", "--quiet", "--out", "b.h5", "--set", "duration=0.3 s")

@@ -6,6 +6,7 @@
 
 #include "commands.h"
 #include "progress.h"
+#include "quantity/invalid_input.h"
 #include "reading/reading.h"
 #include "record/reader.h"
 #include "record/writer.h"
@@ -70,6 +71,10 @@ int run_command(const std::string& path, const CommonOptions& options) {
 
   fs::path out = options.out;
   if (out.empty()) out = fs::path("out") / fs::path(read.inputs.scenario_path).stem().concat(".h5");
+  std::error_code different;
+  if (fs::exists(out) && fs::equivalent(out, path, different))
+    throw InvalidInput(fmt::format("{}: the new record would take the place of the one that it is made from\n  needed: another name, with --out",
+                                   out.string()));
   if (out.has_parent_path()) {
     std::error_code error;
     fs::create_directories(out.parent_path(), error);
