@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "model/fit.h"
 #include "model/shape.h"
 
 namespace sinewright::model {
@@ -33,7 +34,8 @@ struct Pin {
   DryFriction friction;       ///< of pin against the inner lug's bore
   double bearing_span = 0;    ///< distance of the two ends of the bore, over which a tilting moment is carried [m];
                               ///< 0: tilting moments add nothing to the friction
-  double radial_clearance = 0;  ///< data for the play estimate [m], on the diameter
+  double radial_clearance = 0;  ///< data for the play estimate [m], on the diameter; 0: not given
+  std::optional<Fit> fit = std::nullopt;  ///< sizes of pin and holes; its running hole goes before radial_clearance
 };
 
 enum class WasherLaw { uniform_pressure, uniform_wear };

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <string>
 
 namespace sinewright::model {
@@ -10,6 +11,7 @@ struct Material {
   double density = 0;   ///< [kg/m³]
   double modulus = 0;   ///< Young's modulus [Pa]
   double poisson = 0;   ///< [–]
+  std::optional<double> thermal_expansion;  ///< linear [1/K]
   std::string source;   ///< where the numbers come from
 };
 

@@ -1,11 +1,13 @@
 #include "reading/describe.h"
+#include "reading/describe_fit.h"
 
 namespace sinewright::reading {
 namespace {
 
-Kind<model::Pin> pin() {
+Kind<WrittenPin> pin() {
   using model::Pin;
-  Record<Pin> record("pin", "A metal pin pressed into the outer lugs and running free in the inner one.");
+  Record<WrittenPin> record("pin",
+                            "A metal pin pressed into the outer lugs and running free in the inner one.");
   record.need("diameter", &Pin::diameter, quantity("m", positive()), "diameter")
       .need("friction", &Pin::friction, dry_friction(), "of the pin against the inner lug's bore")
       .may("bearing_span", &Pin::bearing_span, quantity("m", not_negative()), Default{"0 mm"},
@@ -13,7 +15,12 @@ Kind<model::Pin> pin() {
            "add "
            "nothing to the friction")
       .may("radial_clearance", &Pin::radial_clearance, quantity("m", not_negative()), Default{"0 mm"},
-           "on the diameter; data for the play estimate");
+           "on the diameter; data for the play estimate; 0: not given")
+      .may("fit", &WrittenPin::written_fit, fit(), Absent{"not described"},
+           "sizes of pin and holes, for fits and play; no part in the mechanics")
+      .check([](WrittenPin& value, const Node& node) {
+        if (value.written_fit) check_sizes(*value.written_fit, value.diameter, *node.find("fit"));
+      });
   return record.kind();
 }
 
@@ -74,7 +81,7 @@ Kind<WrittenHinge> hinge() {
            "direction of the pin, in the parent's frame")
       .may("turned", &Hinge::seat, turned(), Absent{"not turned"},
            "the body's axes in the parent's frame at angle 0")
-      .may("pin", &Hinge::pin, pin(), Absent{"no pin friction"}, "the pin and its friction")
+      .may("pin", &WrittenHinge::written_pin, pin(), Absent{"no pin friction"}, "the pin and its friction")
       .may("washers", &Hinge::washers, washers(), Absent{"no washer friction"}, "washers and their friction")
       .may("stops", &Hinge::stops, stops(), Absent{"no end stops"}, "end stops")
       .may("viscous", &Hinge::viscous, quantity("N.m.s/rad", not_negative()), Default{"0 N·m·s/rad"},
@@ -84,6 +91,7 @@ Kind<WrittenHinge> hinge() {
       .check([](WrittenHinge& value, const Node& node) {
         require_name(*node.find("name"), value.joint.text);
         value.name = value.joint.text;
+        if (value.written_pin) value.pin = *value.written_pin;
         if (value.spring) {
           value.spring_stiffness = value.spring->stiffness;
           value.spring_rest = value.spring->rest;

@@ -150,6 +150,8 @@ Kind<model::Material> material() {
       .need("modulus", &Material::modulus, quantity("Pa", positive()), "Young's modulus")
       .need("poisson", &Material::poisson, number({0, 0.5, false, true, "from 0, below 0.5"}),
             "Poisson's ratio")
+      .may("thermal_expansion", &Material::thermal_expansion, quantity("K-1"), Absent{"not described"},
+           "linear, for press fits that get warm or cold")
       .need("source", &Material::source, text(), kSource);
   return record.kind();
 }

@@ -100,8 +100,18 @@ std::vector<const Entry<WrittenBody>*> parents_first(const Named<WrittenBody>& b
   return order;
 }
 
+model::Fit resolve_fit(const WrittenFit& written, const std::vector<std::string>& materials) {
+  model::Fit fit = written;
+  if (const auto& press = written.written_press) {
+    fit.press = *press;
+    fit.press->hub_material = find_name(press->hub_name, "material", materials);
+    fit.press->pin_material = find_name(press->pin_name, "material", materials);
+  }
+  return fit;
+}
+
 void resolve_bodies(const ModelFile& file, model::Model& model) {
-  const std::vector<std::string> surfaces = names_of(model.surfaces);
+  const std::vector<std::string> surfaces = names_of(model.surfaces), materials = names_of(model.materials);
   std::map<std::string, const Node*> joints;
   std::vector<std::string> placed;
   for (const Entry<WrittenBody>* entry : parents_first(file.bodies)) {
@@ -111,6 +121,8 @@ void resolve_bodies(const ModelFile& file, model::Model& model) {
     if (written.hinge) {
       body.hinge = *written.hinge;
       body.hinge->parent = find_name(written.hinge->parent_name, "body", placed);
+      if (const auto& pin = written.hinge->written_pin; pin && pin->written_fit)
+        body.hinge->pin->fit = resolve_fit(*pin->written_fit, materials);
       if (!joints.emplace(body.hinge->name, written.hinge->joint.node).second)
         throw not_allowed(*written.hinge->joint.node, "a joint name of its own",
                           "another body's joint has this name");

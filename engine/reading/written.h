@@ -62,9 +62,24 @@ struct WrittenSpring {
   double rest = 0;
 };
 
+struct WrittenPress : model::PressFit {
+  Name hub_name, pin_name;
+  model::DryFriction friction;
+  std::optional<std::vector<double>> range;  // of temperature
+};
+
+struct WrittenFit : model::Fit {
+  std::optional<WrittenPress> written_press;
+};
+
+struct WrittenPin : model::Pin {
+  std::optional<WrittenFit> written_fit;
+};
+
 struct WrittenHinge : model::Hinge {
   Name joint;
   Name parent_name;
+  std::optional<WrittenPin> written_pin;
   std::optional<WrittenSpring> spring;
 };
 

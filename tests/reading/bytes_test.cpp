@@ -1,6 +1,7 @@
 // Files that are no good YAML at all, or no files. Whatever the bytes, the answer is a message and not a
 // crash.
 
+#include <algorithm>
 #include <filesystem>
 #include <fstream>
 #include <random>
@@ -135,7 +136,12 @@ TEST_CASE("bytes: what is cut off or has one byte changed never crashes", "[erro
       texts[f].second[random() % text.size()] = piece;
       const std::string answer = attempt(texts);
       (answer == "read" ? read : refused)++;
-      CHECK((answer == "read" || answer.find(good[f].first) != std::string::npos));
+      CAPTURE(answer);
+      // Not always the changed file: a part that is renamed is missed where it is used.
+      const bool names_a_file = std::any_of(good.begin(), good.end(), [&](const auto& file) {
+        return answer.find(file.first) != std::string::npos;
+      });
+      CHECK((answer == "read" || names_a_file));
     }
   }
   CHECK(refused > 1000);

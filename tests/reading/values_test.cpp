@@ -27,7 +27,7 @@ void check_near(const Vector3d& found, const Vector3d& wanted) {
 
 TEST_CASE("values: parts come in SI, with their sources") {
   const model::Model model = good().model;
-  REQUIRE(model.materials.size() == 1);
+  REQUIRE(model.materials.size() == 2);
   CHECK_THAT(model.materials[0].density, WithinRel(930.0, 1e-12));
   CHECK(model.materials[0].modulus == 1.7e9);
   CHECK(model.materials[0].source == "invented");
@@ -68,6 +68,28 @@ TEST_CASE("values: bodies come with parents first, joints and solids resolved") 
   CHECK(mcp.pin->friction.kinetic_coefficient == 0.16);
   CHECK_THAT(mcp.pin->bearing_span, WithinRel(7e-3, 1e-12));
   CHECK_THAT(mcp.pin->radial_clearance, WithinRel(5e-5, 1e-12));
+  const model::Fit& fit = mcp.pin->fit.value();
+  CHECK(std::get<model::IsoClass>(fit.pin).name == "m6");
+  const auto& running = std::get<model::ProcessSize>(fit.running_hole.value());
+  CHECK_THAT(running.nominal, WithinRel(2.05e-3, 1e-12));
+  CHECK_THAT(running.lower_deviation, WithinRel(-2e-5, 1e-12));
+  CHECK_THAT(running.upper_deviation, WithinRel(2e-5, 1e-12));
+  const model::PressFit& press = fit.press.value();
+  CHECK_THAT(std::get<model::SizeBetween>(press.hole).lower, WithinRel(1.97e-3, 1e-12));
+  CHECK_THAT(std::get<model::SizeBetween>(press.hole).upper, WithinRel(1.98e-3, 1e-12));
+  CHECK_THAT(press.length, WithinRel(3e-3, 1e-12));
+  CHECK_THAT(press.hub_diameter, WithinRel(6e-3, 1e-12));
+  CHECK(model.materials.at(static_cast<std::size_t>(press.hub_material)).name == "nylon");
+  const model::Material& metal = model.materials.at(static_cast<std::size_t>(press.pin_material));
+  CHECK(metal.name == "metal");
+  CHECK_THAT(metal.thermal_expansion.value(), WithinRel(1.2e-5, 1e-12));
+  CHECK_FALSE(model.materials[0].thermal_expansion);
+  CHECK(press.static_friction == 0.3);
+  CHECK(press.kinetic_friction == 0.15);
+  CHECK_THAT(press.remaining_share.value(), WithinRel(0.5, 1e-12));
+  CHECK_THAT(press.hub_strength.value(), WithinRel(42e6, 1e-12));
+  CHECK_THAT(press.temperature.value().lower, WithinRel(278.15, 1e-12));
+  CHECK_THAT(press.temperature->upper, WithinRel(313.15, 1e-12));
   CHECK(mcp.washers->law == model::WasherLaw::uniform_pressure);
   CHECK(mcp.washers->preload == 1);
   CHECK(mcp.washers->axial_clearance == 0);
