@@ -315,6 +315,117 @@ class Cautions(Place):
         self.assertIsNone(drive["back_drive_tension_N"])
 
 
+class Fits(Place):
+    """'inspect --fits': sizes, press fits and play."""
+
+    def fits(self, *settings, model="models/demo-finger.yaml"):
+        words = [word for setting in settings for word in ("--set", setting)]
+        text = self.expect(0, "inspect", "--fits", model, *words).stdout
+        return text, json.loads(self.expect(0, "inspect", "--fits", model, "--json", *words).stdout)["fits"]
+
+    def test_the_text_shows_the_numbers_of_the_json(self):
+        text, fits = self.fits()
+        pairs = 0
+
+        def near(shown, exact):
+            nonlocal pairs
+            pairs += 1
+            digits = len(shown.partition(".")[2])
+            self.assertLessEqual(abs(float(shown) - exact), 0.5000001 * 10.0 ** -digits, f"{shown} for {exact}")
+
+        number = r"(-?\d+\.\d+)"
+        for hinge in ("MCP", "PIP", "DIP"):
+            fit = fits["hinges"][hinge]
+            clearance = re.search(rf"(?m)^  {hinge}: pin .*: clearance {number} … {number} µm$", text)
+            near(clearance[1], 1e6 * fit["running"]["smallest_clearance_m"])
+            near(clearance[2], 1e6 * fit["running"]["largest_clearance_m"])
+            block = re.search(rf"(?m)^  {hinge}: steel pin .*?\n((?:    .*\n)+)", text)[1]
+            rows = [row for row in block.splitlines() if "°C" in row and "→" in row]
+            ends = (fit["press"]["loosest"], fit["press"]["tightest"])
+            states = [state for end in ends for state in end["states"]]
+            self.assertEqual(len(rows), 6)
+            for row, state in zip(rows, states):
+                cells = [float(cell) for cell in re.findall(r"-?\d+\.\d+", row)]
+                shown = re.findall(r"-?\d+\.\d+", row)
+                first = state in (ends[0]["states"][0], ends[1]["states"][0])
+                self.assertEqual(len(cells), 9 if first else 8, row)
+                exact = [1e6 * state["interference_m"], 1e-6 * state["pressure_Pa"], 1e-6 * state["hoop_stress_Pa"],
+                         1e-6 * state["equivalent_stress_Pa"]]
+                if first:
+                    exact.append(ends[states.index(state) // 3]["press_in_force_N"])
+                exact += [state["pull_out_force_N"], state["crept_pull_out_force_N"], 1e3 * state["slip_torque_N_m"],
+                          1e3 * state["crept_slip_torque_N_m"]]
+                for one, other in zip(shown, exact):
+                    near(one, other)
+            share = fits["tips"]["distal"]["hinges"][hinge]
+            shown = re.findall(r"\d+\.\d+", re.search(rf"(?m)^  {hinge}  .*$", text)[0])
+            exact = [1e3 * share["reach_m"], *(1e6 * share["radial_clearance_m"][end] for end in ("tightest", "loosest")),
+                     1e6 * share["axial_clearance_m"]]
+            for key, unit in (("tilt_rad", 57.29577951308232), ("sideways_m", 1e3), ("flexion_m", 1e3)):
+                exact += [unit * share[key][end] for end in ("tightest", "loosest")]
+            self.assertEqual(len(shown), len(exact))
+            for one, other in zip(shown, exact):
+                near(one, other)
+        for key, words in (("worst_case_m", "worst case"), ("root_sum_square_m", "root sum square")):
+            shown = re.findall(r"\d+\.\d+", re.search(rf"(?m)^  {words}.*$", text)[0])
+            exact = [1e3 * fits["tips"]["distal"][way][key][end] for way in ("sideways", "flexion")
+                     for end in ("tightest", "loosest")]
+            self.assertEqual(len(shown), len(exact))
+            for one, other in zip(shown, exact):
+                near(one, other)
+        self.assertGreater(pairs, 80)
+        for hinge in fits["hinges"].values():
+            for caution in hinge["press"]["cautions"] + hinge["running"]["cautions"]:
+                self.assertIn(f"CAUTION: {caution}\n", text)
+
+    def test_a_press_fit_that_may_be_loose_is_said_so(self):
+        text, fits = self.fits()
+        caution = "the pin may come out loose, by up to 4.0 µm: at this diameter p6 in H7 is a transition fit"
+        self.assertIn(f"    CAUTION: {caution}\n", text)
+        self.assertEqual(text.count("CAUTION"), 1)
+        self.assertEqual([hinge for hinge, fit in fits["hinges"].items() if fit["press"]["may_be_loose"]], ["DIP"])
+        press = "bodies.distal.hinge.pin.fit."
+        self.assertIn("no press fit", self.fits(press + "pin=g6")[0])
+        self.assertNotIn("CAUTION", self.fits(press + "pin=[1.506 mm, 1.512 mm]", press + "press.hole=[1.484 mm, 1.494 mm]")[0])
+
+    def test_a_lug_stressed_beyond_its_material_is_said_so(self):
+        text, _ = self.fits("bodies.proximal.hinge.pin.fit.press.hub_strength=20 MPa")
+        self.assertRegex(text, r"CAUTION: the equivalent stress reaches \d+\.\d MPa where the lug bears 20\.0 MPa")
+
+    def test_warmth_and_creep_that_loosen_a_pin_are_said_so(self):
+        text, _ = self.fits("bodies.proximal.hinge.pin.fit.press.temperature=[20 degC, 80 degC]")
+        self.assertIn("CAUTION: with the smallest interference the pin is loose at 80 °C once the lug has crept\n", text)
+        text, _ = self.fits("bodies.proximal.hinge.pin.fit.press.temperature=[20 degC, 120 degC]")
+        self.assertIn("CAUTION: with the smallest interference the pin is loose at 120 °C\n", text)
+
+    def test_a_pin_that_may_bind_is_said_so(self):
+        text, fits = self.fits("bodies.proximal.hinge.pin.fit.running_hole=F8")
+        self.assertIn("CAUTION: the pin may bind in the inner lug, with up to 2.0 µm of interference\n", text)
+        self.assertEqual(len(fits["hinges"]["MCP"]["running"]["cautions"]), 1)
+
+    def test_what_is_not_described_is_named(self):
+        text, fits = self.fits(model="models/two-phalanx-finger.yaml")
+        for hinge in fits["hinges"]:
+            self.assertIn(f"  {hinge}: not described (pin.fit.running_hole)", text)
+            self.assertIn(f"  {hinge}: not described (pin.fit.press)", text)
+            self.assertIsNone(fits["hinges"][hinge]["press"])
+            self.assertIsNone(fits["hinges"][hinge]["running"])
+        text, fits = self.fits("bodies.middle.hinge.washers.axial_clearance=0 mm")
+        self.assertIn("  PIP: not described: washers.axial_clearance\n", text)
+        self.assertIn("CAUTION: the sums sideways lack PIP: the real play is larger\n", text)
+        self.assertIsNone(fits["tips"]["distal"]["hinges"]["PIP"]["sideways_m"])
+        self.assertEqual(fits["tips"]["distal"]["sideways"]["without"], ["PIP"])
+
+    def test_an_unknown_class_is_refused_with_the_known_ones(self):
+        result = self.expect(2, "inspect", "--fits", "models/demo-finger.yaml", "--set", "bodies.distal.hinge.pin.fit.pin=k6")
+        self.assertIn("h5, h6, h7, h8, h9, h10, h11, g6, f8, m6, p6", result.stderr)
+
+    def test_the_rest_of_inspect_stays_as_it_is(self):
+        text = self.expect(0, "inspect", "models/demo-finger.yaml").stdout
+        self.assertNotIn("fit", text)
+        self.assertNotIn("Bodies", self.fits()[0])
+
+
 class Quiet(Place):
     def test_quiet_prints_nothing_and_still_works(self):
         result = self.expect(0, "run", self.scenario, "--quiet")

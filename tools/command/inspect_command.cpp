@@ -6,6 +6,7 @@
 #include <numbers>
 
 #include "commands.h"
+#include "fits_text.h"
 #include "quantity/quantity.h"
 #include "reading/reading.h"
 #include "simulation/observe.h"
@@ -246,11 +247,25 @@ void grip(const System& system, const std::vector<double>& angles, Report& repor
     }
 }
 
+void print(const Report& report, const CommonOptions& options) {
+  if (options.json) {
+    fmt::print("{}\n", report.json.dump(2, ' ', false, nlohmann::ordered_json::error_handler_t::replace));
+  } else if (!options.quiet) {
+    fmt::print("{}", report.text);
+  }
+}
+
 }  // namespace
 
 int inspect_command(const std::string& path, const InspectOptions& inspect, const CommonOptions& options) {
   reading::Source source;
-  const System system(idle(reading::read_model(source, path, options.set)));
+  model::Model read = reading::read_model(source, path, options.set);
+  if (inspect.fits) {
+    const FitsPage page = fits_page(read);
+    print({page.text, {{"model", read.name}, {"fits", page.json}}}, options);
+    return done;
+  }
+  const System system(idle(std::move(read)));
   Report report;
   report.json["model"] = system.model().name;
   parts(system, report);
@@ -277,11 +292,7 @@ int inspect_command(const std::string& path, const InspectOptions& inspect, cons
   if (!system.hinges.empty()) grip(system, angles, report);
   report.line("\nDesign prediction from geometry and data alone, not certification. 'sinewright run' simulates what friction and momentum do.");
 
-  if (options.json) {
-    fmt::print("{}\n", report.json.dump(2, ' ', false, nlohmann::ordered_json::error_handler_t::replace));
-  } else if (!options.quiet) {
-    fmt::print("{}", report.text);
-  }
+  print(report, options);
   return done;
 }
 

@@ -66,7 +66,9 @@ int main(int argc, char** argv) {
   inspect->add_option("--steps", inspect_options.steps, "postures over each joint's range (2 to 181)")->check(CLI::Range(2, 181));
   inspect->add_option("--posture", inspect_options.posture, "posture of the static grip: JOINT=ANGLE, may be given again (default 30 deg)")
       ->allow_extra_args(false);
-  inspect->footer("Example: sinewright inspect models/demo-finger.yaml --posture MCP=20deg --posture PIP=45deg");
+  inspect->add_flag("--fits", inspect_options.fits, "print fits of the pins and play at the fingertip, instead of the rest");
+  inspect->footer("Example: sinewright inspect models/demo-finger.yaml --posture MCP=20deg --posture PIP=45deg\n"
+                  "         sinewright inspect models/demo-finger.yaml --fits");
   inspect->callback([&] { code = sinewright::tool::inspect_command(input, inspect_options, options); });
 
   sinewright::tool::PlotOptions plot_options;
