@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "model/fit.h"
+#include "model/material.h"
 #include "model/shape.h"
 
 namespace sinewright::model {
@@ -36,6 +37,17 @@ struct Pin {
                               ///< 0: tilting moments add nothing to the friction
   double radial_clearance = 0;  ///< data for the play estimate [m], on the diameter; 0: not given
   std::optional<Fit> fit = std::nullopt;  ///< sizes of pin and holes; its running hole goes before radial_clearance
+  Build build = {};
+  double eye_width = 0;    ///< of the inner lug, along the pin [m]; 0: not described, as the next two
+  double cheek_width = 0;  ///< of each outer lug [m]
+  double gap = -1;         ///< between inner and outer lug on each side, washer and play [m]; −1: not described
+};
+
+/// The inner lug about its pin, at its rounded end. Its thickness is the pin's eye width.
+struct Lug {
+  double width = 0;  ///< across the finger at the hole [m]
+  double edge = 0;   ///< from the hole's centre to the end [m]
+  Build build = {};
 };
 
 enum class WasherLaw { uniform_pressure, uniform_wear };
@@ -48,6 +60,7 @@ struct Washers {
   double preload = 0;         ///< axial force that presses each washer when nothing pulls sideways [N]
   double axial_clearance = 0; ///< data for the play estimate [m]
   WasherLaw law = WasherLaw::uniform_wear;
+  Build build = {};
 };
 
 /// A one-sided elastic stop at either end of the joint's range.
@@ -67,6 +80,7 @@ struct Hinge {
   Vector3d pin_axis = Vector3d::UnitZ();   ///< unit vector in the parent's frame
   Matrix3d seat = Matrix3d::Identity();    ///< child's axes in the parent's frame at q = 0, as columns
   std::optional<Pin> pin;
+  std::optional<Lug> lug = std::nullopt;                  ///< for its margins
   std::optional<Washers> washers;
   std::optional<EndStops> stops;
   double viscous = 0;                      ///< [N m s/rad]

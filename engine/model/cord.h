@@ -1,10 +1,12 @@
 #pragma once
 
+#include <optional>
 #include <string>
 #include <utility>
 #include <variant>
 #include <vector>
 
+#include "model/material.h"
 #include "model/shape.h"
 
 namespace sinewright::model {
@@ -38,6 +40,23 @@ struct Line {
   TensionLaw law;
   double damping_time = 0;   ///< τ: viscous tension is (dT/dλ at λ = 1) τ dλ/dt [s]
   std::string source;
+  double breaking_force = 0;    ///< of the straight cord [N], 0: not given
+  double breaking_stretch = 0;  ///< of rubber: length at break over free length [–], 0: not given
+};
+
+/// A stopper knot at either end of a cord.
+struct Knot {
+  std::string name;
+  double efficiency = 0;  ///< share of the breaking force that the knotted cord bears, (0, 1]
+};
+
+/// The wall through which a cord passes and on whose rim its knot sits.
+struct KnotSeat {
+  double knot = 0;  ///< diameter of the knot drawn tight [m]; above the hole's
+  double hole = 0;  ///< diameter [m]
+  double wall = 0;  ///< thickness [m]
+  double edge = 0;  ///< hole's centre to the nearest edge, along the pull [m]; 0: not described
+  Build build = {};
 };
 
 /// How one cord slides in its channel: data of the cord-channel pair.
@@ -75,6 +94,7 @@ struct Guide {
 struct Anchor {
   int body = -1;
   Vector3d at = Vector3d::Zero();  ///< [m], body frame
+  std::optional<KnotSeat> seat = std::nullopt;    ///< for its margins
 };
 
 /// The cord is wound on the pulley of a drive and leaves it at a fixed point. Only at the start of a path.
@@ -92,6 +112,7 @@ struct Cord {
   std::vector<PathPoint> path;    ///< from the pulley or first anchor to the last anchor
   double pretension = 0;          ///< uniform tension at the start posture [N]; exclusive with slack
   double slack = 0;               ///< surplus length at the start posture [m]
+  std::optional<Knot> knot = std::nullopt;       ///< at its ends, for its margins
   bool lump_bends = false;        ///< one friction node a body instead of one a bend
 };
 

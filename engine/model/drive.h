@@ -3,6 +3,7 @@
 #include <optional>
 #include <string>
 
+#include "model/cord.h"
 #include "model/shape.h"
 
 namespace sinewright::model {
@@ -30,6 +31,7 @@ struct Motor {
   double winding_capacity = 0;        ///< [J/K]
   double housing_capacity = 0;        ///< [J/K]
   double highest_winding_temperature = 0;  ///< rating [K], 0: not given
+  double highest_housing_temperature = 0;  ///< rating [K], 0: not given
   std::string source;
 };
 
@@ -46,9 +48,45 @@ struct Gearhead {
   std::string source;
 };
 
+/// The pulley's bore on the D-shaped shaft.
+struct Bore {
+  double diameter = 0;    ///< [m]
+  double flat_depth = 0;  ///< taken off the round [m], at most half the diameter
+  double length = 0;      ///< engaged along the shaft [m]
+};
+
+/// The rim that keeps the cord on the pulley.
+struct Flange {
+  double thickness = 0;    ///< at its root [m]
+  double height = 0;       ///< from the groove's bottom to where the cord pushes [m]
+  double width = 0;        ///< length of the rim that shares the push [m]
+  double fleet_angle = 0;  ///< of the cord out of the pulley's plane, at most [rad]
+};
+
+/// A thin ring on the pulley that turns a sensor.
+struct SensorCollar {
+  double outer_diameter = 0;  ///< [m]
+  double inner_diameter = 0;  ///< [m]
+  double torque = 0;          ///< that turns the sensor, at most [N m]
+};
+
 struct Pulley {
   double radius = 0;           ///< of the bare groove [m]; the cord's centre runs at radius + cord diameter / 2
   double turns_per_layer = 0;  ///< windings side by side before the next layer; 0: the radius does not grow
+  // For its margins:
+  Build build = {};
+  std::optional<Bore> bore = std::nullopt;
+  double wall_eccentricity = 0;  ///< of bore and groove, or how much else thins the wall at one place [m]
+  std::optional<KnotSeat> knot_seat = std::nullopt;
+  std::optional<Flange> flange = std::nullopt;
+  std::optional<SensorCollar> collar = std::nullopt;
+};
+
+/// What a hand may touch of a drive, and for how long.
+struct Touch {
+  enum class Surface { metal, plastic };
+  Surface surface = Surface::metal;
+  double time = 0;  ///< [s]
 };
 
 /// Motor, gearhead and pulley on one shaft axis, seated in a body. Positive shaft angle winds the cord in.
@@ -60,6 +98,7 @@ struct Drive {
   Motor motor;
   Gearhead gearhead;
   Pulley pulley;
+  std::optional<Touch> touch = std::nullopt;
 };
 
 }  // namespace sinewright::model

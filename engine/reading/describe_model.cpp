@@ -4,6 +4,19 @@
 namespace sinewright::reading {
 namespace {
 
+// What a part is made of.
+template <class T, class Part>
+void add_material(Record<T>& record, std::optional<Name> Part::*member) {
+  record.may("material", member, name_of("material"), Absent{"not checked"}, "what it is made of; for its margins");
+}
+template <class T, class Part>
+void add_build(Record<T>& record, std::optional<Name> Part::*material, model::Layers Part::*layers) {
+  add_material(record, material);
+  record.may("layers", layers,
+             word<model::Layers>({{"along", model::Layers::along}, {"across", model::Layers::across}}),
+             Absent{"the weaker of the two"}, "whether the stress that governs acts along or across the printed layers");
+}
+
 Kind<WrittenPin> pin() {
   using model::Pin;
   Record<WrittenPin> record("pin",
@@ -18,15 +31,52 @@ Kind<WrittenPin> pin() {
            "on the diameter; data for the play estimate; 0: not given")
       .may("fit", &WrittenPin::written_fit, fit(), Absent{"not described"},
            "sizes of pin and holes, for fits and play; no part in the mechanics")
+      .may("eye_width", &Pin::eye_width, quantity("m", positive()), Absent{"not checked"},
+           "width of the inner lug along the pin; for its margins")
+      .may("cheek_width", &Pin::cheek_width, quantity("m", positive()), Absent{"not checked"},
+           "width of each outer lug along the pin; for its margins")
+      .may("gap", &Pin::gap, quantity("m", not_negative()), Absent{"not checked"},
+           "between inner and outer lug on each side, washer and play; for its margins")
       .check([](WrittenPin& value, const Node& node) {
         if (value.written_fit) check_sizes(*value.written_fit, value.diameter, *node.find("fit"));
       });
+  add_material(record, &Built<Pin>::material);
   return record.kind();
 }
 
-Kind<model::Washers> washers() {
+Kind<Built<model::Lug>> lug() {
+  using model::Lug;
+  Record<Built<Lug>> record(
+      "lug", "The inner lug about its pin, pulled towards its rounded end. Its thickness is the pin's eye_width. The outer lugs "
+             "are taken to be of the same material.");
+  record.need("width", &Lug::width, quantity("m", positive()), "across the finger at the hole, whole")
+      .need("edge", &Lug::edge, quantity("m", positive()), "from the hole's centre to the end");
+  add_build(record, &Built<Lug>::material, &Built<Lug>::layers);
+  return record.kind();
+}
+
+Kind<Built<model::KnotSeat>> knot_seat() {
+  using model::KnotSeat;
+  Record<Built<KnotSeat>> record("knot_seat",
+                                 "The wall through which a cord passes and on whose rim its stopper knot sits.");
+  record.need("knot", &KnotSeat::knot, quantity("m", positive()), "diameter of the knot drawn tight")
+      .need("hole", &KnotSeat::hole, quantity("m", positive()), "diameter of the hole")
+      .need("wall", &KnotSeat::wall, quantity("m", positive()), "thickness of the wall that the cord passes")
+      .may("edge", &KnotSeat::edge, quantity("m", positive()), Absent{"not checked"},
+           "from the hole's centre to the edge towards which the cord may tear it out");
+  add_build(record, &Built<KnotSeat>::material, &Built<KnotSeat>::layers);
+  record.check([](Built<KnotSeat>& value, const Node& node) {
+    if (value.knot <= value.hole)
+      throw not_allowed(*node.find("knot"), "knot > hole", "a knot no larger than its hole slips through");
+    if (value.edge > 0 && value.edge <= value.hole / 2)
+      throw not_allowed(*node.find("edge"), "edge > hole / 2", "otherwise the hole cuts the edge");
+  });
+  return record.kind();
+}
+
+Kind<Built<model::Washers>> washers() {
   using model::Washers;
-  Record<Washers> record("washers", "Two equal washers, one on either side of the inner lug.");
+  Record<Built<Washers>> record("washers", "Two equal washers, one on either side of the inner lug.");
   record.need("inner_diameter", &Washers::inner_diameter, quantity("m", positive()), "of the rubbing ring")
       .need("outer_diameter", &Washers::outer_diameter, quantity("m", positive()), "of the rubbing ring")
       .need("friction", &Washers::friction, dry_friction(), "of the rubbing faces")
@@ -38,10 +88,11 @@ Kind<model::Washers> washers() {
            word<model::WasherLaw>({{"uniform_wear", model::WasherLaw::uniform_wear},
                                    {"uniform_pressure", model::WasherLaw::uniform_pressure}}),
            Default{"uniform_wear"}, "run-in faces wear evenly, new ones carry even pressure")
-      .check([](Washers& value, const Node& node) {
+      .check([](Built<Washers>& value, const Node& node) {
         if (value.outer_diameter <= value.inner_diameter)
           throw not_allowed(*node.find("outer_diameter"), "outer_diameter > inner_diameter");
       });
+  add_material(record, &Built<Washers>::material);
   return record.kind();
 }
 
@@ -82,7 +133,8 @@ Kind<WrittenHinge> hinge() {
       .may("turned", &Hinge::seat, turned(), Absent{"not turned"},
            "the body's axes in the parent's frame at angle 0")
       .may("pin", &WrittenHinge::written_pin, pin(), Absent{"no pin friction"}, "the pin and its friction")
-      .may("washers", &Hinge::washers, washers(), Absent{"no washer friction"}, "washers and their friction")
+      .may("washers", &WrittenHinge::written_washers, washers(), Absent{"no washer friction"}, "washers and their friction")
+      .may("lug", &WrittenHinge::written_lug, lug(), Absent{"not checked"}, "the lug about the pin, for its margins")
       .may("stops", &Hinge::stops, stops(), Absent{"no end stops"}, "end stops")
       .may("viscous", &Hinge::viscous, quantity("N.m.s/rad", not_negative()), Default{"0 N·m·s/rad"},
            "viscous torque per rate")
@@ -96,6 +148,15 @@ Kind<WrittenHinge> hinge() {
           value.spring_stiffness = value.spring->stiffness;
           value.spring_rest = value.spring->rest;
         }
+        value.washers = value.written_washers;
+        value.lug = value.written_lug;
+        if (value.lug && !value.pin)
+          throw not_allowed(*node.find("lug"), "a pin that goes through the lug", "describe 'pin' as well");
+        const double hole = value.pin ? value.pin->diameter + value.pin->radial_clearance : 0;
+        if (value.lug && value.lug->width <= hole)
+          throw not_allowed(*node.find("lug")->find("width"), "more than the pin's diameter and clearance");
+        if (value.lug && value.lug->edge <= hole / 2)
+          throw not_allowed(*node.find("lug")->find("edge"), "more than half the pin's diameter and clearance");
         if (value.pin && value.washers && value.washers->inner_diameter < value.pin->diameter)
           throw not_allowed(*node.find("washers")->find("inner_diameter"), "at least the diameter of the pin",
                             "the washers sit on the pin");
@@ -132,13 +193,62 @@ Kind<WrittenBody> body() {
 }
 
 Kind<WrittenDrive> drive() {
+  using model::Bore;
+  Record<Bore> bore("bore", "The pulley's bore on the D-shaped shaft.");
+  bore.need("diameter", &Bore::diameter, quantity("m", positive()), "of the shaft")
+      .need("flat_depth", &Bore::flat_depth, quantity("m", positive()), "taken off the round; half the diameter at most")
+      .need("length", &Bore::length, quantity("m", positive()), "engaged along the shaft")
+      .check([](Bore& value, const Node& node) {
+        if (value.flat_depth > value.diameter / 2)
+          throw not_allowed(*node.find("flat_depth"), "at most half the diameter",
+                            "the depth taken off, not the size across the flat");
+      });
+  using model::Flange;
+  Record<Flange> flange("flange", "The rim that keeps the cord on the pulley, as a cantilever.");
+  flange.need("thickness", &Flange::thickness, quantity("m", positive()), "at its root")
+      .need("height", &Flange::height, quantity("m", positive()), "from the groove's bottom to where the cord pushes")
+      .need("width", &Flange::width, quantity("m", positive()), "length of the rim that shares the push")
+      .need("fleet_angle", &Flange::fleet_angle,
+            quantity("rad", {0, 1.5707963267948966, true, false, "above 0 deg, up to 90 deg"}),
+            "largest angle of the cord out of the pulley's plane: it pushes with the sine of it");
+  using model::SensorCollar;
+  Record<SensorCollar> collar("sensor_collar", "A thin ring on the pulley that turns the sensor; of the pulley's material.");
+  collar.need("outer_diameter", &SensorCollar::outer_diameter, quantity("m", positive()), "outside")
+      .need("inner_diameter", &SensorCollar::inner_diameter, quantity("m", positive()), "inside")
+      .need("torque", &SensorCollar::torque, quantity("N.m", positive()), "largest that the sensor asks for")
+      .check([](SensorCollar& value, const Node& node) {
+        if (value.outer_diameter <= value.inner_diameter)
+          throw not_allowed(*node.find("outer_diameter"), "outer_diameter > inner_diameter");
+      });
   using model::Pulley;
-  Record<Pulley> pulley("pulley", "The pulley on the output shaft.");
+  Record<WrittenPulley> pulley("pulley", "The pulley on the output shaft.");
   pulley
       .need("radius", &Pulley::radius, quantity("m", positive()),
             "of the bare groove; the cord's centre runs half a cord diameter further out")
       .may("turns_per_layer", &Pulley::turns_per_layer, number(positive()),
-           Absent{"the radius does not grow"}, "windings side by side before the next layer");
+           Absent{"the radius does not grow"}, "windings side by side before the next layer")
+      .may("bore", &Pulley::bore, bore.kind(), Absent{"not checked"}, "on the D-shaped shaft; for its margins")
+      .may("wall_eccentricity", &Pulley::wall_eccentricity, quantity("m", not_negative()), Default{"0 mm"},
+           "of bore and groove, or how much else thins the wall between them at one place; for its margins")
+      .may("knot_seat", &WrittenPulley::written_seat, knot_seat(), Absent{"not checked"},
+           "where the cord's knot sits; for its margins")
+      .may("flange", &Pulley::flange, flange.kind(), Absent{"not checked"}, "for its margin")
+      .may("collar", &Pulley::collar, collar.kind(), Absent{"not checked"}, "for its margin");
+  add_build(pulley, &Built<Pulley>::material, &Built<Pulley>::layers);
+  pulley.check([](WrittenPulley& value, const Node& node) {
+    value.knot_seat = value.written_seat;
+    if (!value.bore || value.radius - value.bore->diameter / 2 - value.wall_eccentricity > 0) return;
+    const Node* thinned = node.find("wall_eccentricity");
+    throw not_allowed(thinned != nullptr ? *thinned : *node.find("bore")->find("diameter"),
+                      "a wall between bore and groove: radius > diameter / 2 + wall_eccentricity");
+  });
+  using model::Touch;
+  Record<Touch> touch("touch", "What a hand may touch of the drive: the motor's housing.");
+  touch
+      .need("surface", &Touch::surface,
+            word<Touch::Surface>({{"metal", Touch::Surface::metal}, {"plastic", Touch::Surface::plastic}}),
+            "what the skin touches")
+      .need("time", &Touch::time, quantity("s", positive()), "how long");
   Record<WrittenDrive> record(
       "drive",
       "Motor, gearhead and pulley on one shaft, seated in a body. A positive shaft angle winds "
@@ -149,7 +259,8 @@ Kind<WrittenDrive> drive() {
       .need("gearhead", &WrittenDrive::gearhead, name_of("gearhead"), "the gearhead")
       .may("current_limit", &WrittenDrive::current_limit, quantity_or_none("A", positive(), 0),
            Default{"none"}, "of the driver")
-      .need("pulley", &WrittenDrive::pulley, pulley.kind(), "the pulley");
+      .need("pulley", &WrittenDrive::pulley, pulley.kind(), "the pulley")
+      .may("touch", &WrittenDrive::touch, touch.kind(), Absent{"not checked"}, "for the margin of its touch temperature");
   return record.kind();
 }
 
@@ -231,14 +342,20 @@ Kind<WrittenPoint> path_point() {
   Record<WrittenPoint> anchor("path_anchor", "The cord is tied to a body. Only at either end of a path.");
   anchor.need("anchor", &WrittenPoint::at, vector3("m"), "the point, in the body's frame")
       .need("in", &WrittenPoint::in, name_of("body"), in_about)
+      .may("seat", &WrittenPoint::seat, knot_seat(), Absent{"not checked"}, "where the cord's knot sits; for its margins")
       .check([](WrittenPoint& value, const Node&) {
-        value.point = model::Anchor{-1, value.at};
+        value.point = model::Anchor{-1, value.at, value.seat};
       });
   return by_key<WrittenPoint>(
       {{"pulley", pulley.kind()}, {"bend", bend.kind()}, {"guide", guide.kind()}, {"anchor", anchor.kind()}});
 }
 
 Kind<WrittenCord> cord() {
+  using model::Knot;
+  Record<Knot> knot("knot", "The stopper knots at a cord's ends.");
+  knot.need("name", &Knot::name, text(), "which knot")
+      .need("efficiency", &Knot::efficiency, number({0, 1, true, false, "above 0, up to 1"}),
+            "share of the line's breaking force that the knotted cord bears; no value fits all, tie and pull some");
   Record<WrittenCord> record("cord",
                              "A cord in its channel, from the pulley or first anchor to the last anchor.");
   record.need("line", &WrittenCord::line, name_of("line"), "the kind of cord")
@@ -251,6 +368,7 @@ Kind<WrittenCord> cord() {
            "surplus length at the start posture")
       .may("lump_bends", &WrittenCord::lump_bends, yes_no(), Default{"false"},
            "one friction node a body instead of one a bend: faster, less exact")
+      .may("knot", &WrittenCord::knot, knot.kind(), Absent{"not checked"}, "at the ends; for its margin")
       .check([](WrittenCord& value, const Node& node) {
         if (value.pretension > 0 && value.slack > 0)
           throw not_allowed(*node.find("slack"), "pretension or slack, not both",

@@ -152,7 +152,25 @@ Kind<model::Material> material() {
             "Poisson's ratio")
       .may("thermal_expansion", &Material::thermal_expansion, quantity("K-1"), Absent{"not described"},
            "linear, for press fits that get warm or cold")
-      .need("source", &Material::source, text(), kSource);
+      .may("strength", &Material::strength, quantity("Pa", positive()), Absent{"stresses are not checked"},
+           "in tension, along the layers of a print")
+      .may("strength_across", &Material::strength_across, quantity("Pa", positive()),
+           Absent{"a material without layers"}, "in tension, across the layers; needed where a part says so")
+      .may("shear_strength", &Material::shear_strength, quantity("Pa", positive()), Absent{"strength / √3"},
+           "along the layers; across them it is lower as the strength is")
+      .may("bearing_strength", &Material::bearing_strength, quantity("Pa", positive()),
+           Absent{"pressures are not checked"}, "pressure that the wall of a hole, a seat or a flat bears")
+      .may("pressure_velocity", &Material::pressure_velocity, quantity("Pa.m/s", positive()),
+           Absent{"not checked"}, "limit of pressure × rubbing speed, of washers")
+      .may("least_wall", &Material::least_wall, quantity("m", positive()), Absent{"no warning"},
+           "thinnest wall that the process makes soundly; thinner ones are warned of")
+      .may("least_hole", &Material::least_hole, quantity("m", positive()), Absent{"no warning"},
+           "smallest hole that the process leaves open; smaller ones are warned of")
+      .need("source", &Material::source, text(), kSource)
+      .check([](Material& value, const Node& node) {
+        if (value.strength_across > 0 && value.strength == 0)
+          throw missing(node, "strength", "the strength along the layers, because the one across them is given");
+      });
   return record.kind();
 }
 
@@ -230,6 +248,10 @@ Kind<model::Line> line() {
               "measured points [stretch, tension]")
       .may("damping_time", &Line::damping_time, quantity("s", not_negative()), Default{"0 s"},
            "τ: the viscous tension is (dT/dλ at λ = 1) τ dλ/dt")
+      .may("breaking_force", &Line::breaking_force, quantity("N", positive()), Absent{"not checked"},
+           "at which the straight cord breaks")
+      .may("breaking_stretch", &Line::breaking_stretch, number({1, 1e3, true, false, "> 1"}), Absent{"not checked"},
+           "of an elastic cord: length at which it breaks over free length")
       .need("source", &Line::source, text(), kSource)
       .check([](Line& value, const Node&) {
         if (auto* law = std::get_if<RubberLaw>(&value.law); law != nullptr && law->area == 0)
@@ -268,6 +290,8 @@ Kind<model::Motor> motor() {
             "heat capacity of the housing")
       .may("highest_winding_temperature", &Motor::highest_winding_temperature, quantity("K", positive()),
            Absent{"no rating"}, "rated limit of the winding")
+      .may("highest_housing_temperature", &Motor::highest_housing_temperature, quantity("K", positive()),
+           Absent{"no rating"}, "rated limit of the housing, or of the part that holds it")
       .need("source", &Motor::source, text(), kSource)
       .check([](Motor& value, const Node& node) {
         if (value.static_drag < value.kinetic_drag) {

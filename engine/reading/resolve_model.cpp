@@ -110,6 +110,13 @@ model::Fit resolve_fit(const WrittenFit& written, const std::vector<std::string>
   return fit;
 }
 
+// What a part is made of, its material looked up.
+template <class Part>
+model::Build build_of(const Built<Part>& part, const model::Model& model) {
+  if (!part.material) return {-1, part.layers};
+  return {find_name(*part.material, "material", names_of(model.materials)), part.layers};
+}
+
 void resolve_bodies(const ModelFile& file, model::Model& model) {
   const std::vector<std::string> surfaces = names_of(model.surfaces), materials = names_of(model.materials);
   std::map<std::string, const Node*> joints;
@@ -120,6 +127,9 @@ void resolve_bodies(const ModelFile& file, model::Model& model) {
     body.name = entry->name;
     if (written.hinge) {
       body.hinge = *written.hinge;
+      if (body.hinge->pin) body.hinge->pin->build = build_of(*written.hinge->written_pin, model);
+      if (body.hinge->lug) body.hinge->lug->build = build_of(*written.hinge->written_lug, model);
+      if (body.hinge->washers) body.hinge->washers->build = build_of(*written.hinge->written_washers, model);
       body.hinge->parent = find_name(written.hinge->parent_name, "body", placed);
       if (const auto& pin = written.hinge->written_pin; pin && pin->written_fit)
         body.hinge->pin->fit = resolve_fit(*pin->written_fit, materials);
@@ -157,6 +167,9 @@ void resolve_drives(const ModelFile& file, const WrittenGathered& gathered, mode
     drive.gearhead =
         gathered.gearheads[static_cast<std::size_t>(find_name(written.gearhead, "gearhead", gearheads))];
     drive.pulley = written.pulley;
+    drive.pulley.build = build_of(written.pulley, model);
+    if (drive.pulley.knot_seat) drive.pulley.knot_seat->build = build_of(*written.pulley.written_seat, model);
+    drive.touch = written.touch;
     model.drives.push_back(std::move(drive));
   }
 }
@@ -221,6 +234,7 @@ void resolve_cords(const ModelFile& file, model::Model& model) {
     cord.pretension = written.pretension;
     cord.slack = written.slack;
     cord.lump_bends = written.lump_bends;
+    cord.knot = written.knot;
     Vector3d before = Vector3d::Zero();
     for (std::size_t i = 0; i < written.path.size(); ++i) {
       model::PathPoint point = written.path[i].point;
@@ -237,7 +251,10 @@ void resolve_cords(const ModelFile& file, model::Model& model) {
         body = find_name(written.path[i].in, "body", bodies);
         if (auto* bend = std::get_if<model::Bend>(&point)) bend->body = body;
         if (auto* guide = std::get_if<model::Guide>(&point)) guide->body = body;
-        if (auto* anchor = std::get_if<model::Anchor>(&point)) anchor->body = body;
+        if (auto* anchor = std::get_if<model::Anchor>(&point)) {
+          anchor->body = body;
+          if (anchor->seat) anchor->seat->build = build_of(*written.path[i].seat, model);
+        }
       }
       const RestPose& pose = poses[static_cast<std::size_t>(body)];
       const Vector3d here = pose.origin + pose.rotation * written.path[i].at;

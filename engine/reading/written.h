@@ -53,6 +53,13 @@ struct WrittenShape {
   Name surface;
 };
 
+/// A part with the name of its material.
+template <class Part>
+struct Built : Part {
+  std::optional<Name> material;
+  model::Layers layers = model::Layers::weaker;
+};
+
 struct WrittenStops : model::EndStops {
   std::vector<double> range;
 };
@@ -72,7 +79,7 @@ struct WrittenFit : model::Fit {
   std::optional<WrittenPress> written_press;
 };
 
-struct WrittenPin : model::Pin {
+struct WrittenPin : Built<model::Pin> {
   std::optional<WrittenFit> written_fit;
 };
 
@@ -80,6 +87,8 @@ struct WrittenHinge : model::Hinge {
   Name joint;
   Name parent_name;
   std::optional<WrittenPin> written_pin;
+  std::optional<Built<model::Lug>> written_lug;
+  std::optional<Built<model::Washers>> written_washers;
   std::optional<WrittenSpring> spring;
 };
 
@@ -91,10 +100,15 @@ struct WrittenBody {
   Named<WrittenShape> shapes;
 };
 
+struct WrittenPulley : Built<model::Pulley> {
+  std::optional<Built<model::KnotSeat>> written_seat;
+};
+
 struct WrittenDrive {
   Name body, supply, motor, gearhead;
   double current_limit = 0;
-  model::Pulley pulley;
+  WrittenPulley pulley;
+  std::optional<model::Touch> touch;
 };
 
 struct WrittenPoint {
@@ -105,6 +119,7 @@ struct WrittenPoint {
   Vector3d axis = Vector3d::UnitZ();
   Vector3d side = Vector3d::Zero();
   double friction_factor = 1;
+  std::optional<Built<model::KnotSeat>> seat;  // of an anchor
   model::PathPoint point;  // without indices
 };
 
@@ -115,6 +130,7 @@ struct WrittenCord {
   double pretension = 0;
   double slack = 0;
   bool lump_bends = false;
+  std::optional<model::Knot> knot;
 };
 
 struct ModelFile : Heading, WrittenParts {
