@@ -11,6 +11,7 @@ namespace sinewright::record {
 // What a run hands over is named where it is made.
 using simulation::Channel;
 using simulation::Event;
+using simulation::Margins;
 using simulation::SummaryValue;
 using simulation::Verdict;
 

@@ -182,47 +182,165 @@ void read_rows(hid_t dataset, hsize_t start, hsize_t n, int width, void* values,
   check(H5Dread(dataset, type, at.memory.id(), at.file.id(), H5P_DEFAULT, values), "read rows");
 }
 
-void write_events(hid_t file, const std::vector<Event>& events) {
-  const Handle group = make_group(file, "events");
-  const Handle text = string_type();
-  const hsize_t n = events.size();
-  const Handle space = own(H5Screate_simple(1, &n, nullptr), H5Sclose, "/events");
-  const Handle properties = dataset_properties();
-  const auto write = [&](const char* name, hid_t type, const void* values, const char* units, const char* description) {
-    const Handle dataset = own(H5Dcreate2(group.id(), name, type, space.id(), H5P_DEFAULT, properties.id(), H5P_DEFAULT),
-                               H5Dclose, "/events");
-    if (n > 0) check(H5Dwrite(dataset.id(), type, H5S_ALL, H5S_ALL, H5P_DEFAULT, values), "/events");
+namespace {
+
+// A group of lists of one length, as events and margins are.
+class Lists {
+ public:
+  Lists(hid_t place, const std::string& name, std::size_t n)
+      : name_(name), group_(make_group(place, name)), text_(string_type()), properties_(dataset_properties()), n_(n) {}
+
+  [[nodiscard]] hid_t id() const { return group_.id(); }
+
+  void numbers(const char* name, const std::vector<double>& values, const char* units, const char* description) const {
+    make(name, H5T_NATIVE_DOUBLE, values.data(), units, description);
+  }
+  void texts(const char* name, const std::vector<std::string>& values, const char* description) const {
+    std::vector<const char*> pointers;
+    for (const auto& value : values) pointers.push_back(value.c_str());
+    make(name, text_.id(), pointers.data(), "1", description);
+  }
+
+ private:
+  void make(const char* name, hid_t type, const void* values, const char* units, const char* description) const {
+    const Handle space = own(H5Screate_simple(1, &n_, nullptr), H5Sclose, name_);
+    const Handle dataset =
+        own(H5Dcreate2(group_.id(), name, type, space.id(), H5P_DEFAULT, properties_.id(), H5P_DEFAULT), H5Dclose, name_);
+    if (n_ > 0) check(H5Dwrite(dataset.id(), type, H5S_ALL, H5S_ALL, H5P_DEFAULT, values), name_);
     describe(dataset.id(), units, description);
-  };
-  std::vector<double> times;
-  for (const auto& event : events) times.push_back(event.time);
-  write("time", H5T_NATIVE_DOUBLE, times.data(), "s", "simulated time of the event");
-  std::vector<const char*> pointers(events.size());
-  const auto write_texts = [&](const char* name, std::string Event::*member, const char* description) {
-    std::transform(events.begin(), events.end(), pointers.begin(),
-                   [member](const Event& event) { return (event.*member).c_str(); });
-    write(name, text.id(), pointers.data(), "1", description);
-  };
-  write_texts("kind", &Event::kind, "what happened");
-  write_texts("subject", &Event::subject, "joint, drive, cord or contact that it happened to");
-  write_texts("detail", &Event::detail, "more about it, in words");
+  }
+
+  std::string name_;
+  Handle group_, text_, properties_;
+  hsize_t n_;
+};
+
+// The other way round: lists of the length that the first one has.
+class ListReader {
+ public:
+  ListReader(hid_t file, std::string group, const char* first) : file_(file), group_(std::move(group)) {
+    size_ = extent(open(first).id());
+    if (size_.size() != 1) throw CallFailure(fmt::format("{}/{}: one dimension is needed", group_, first));
+  }
+  [[nodiscard]] std::size_t count() const { return size_[0]; }
+
+  [[nodiscard]] std::vector<double> numbers(const char* name) const {
+    const Handle dataset = checked(name);
+    std::vector<double> values(size_[0]);
+    read_rows(dataset.id(), 0, size_[0], 1, values.data());
+    return values;
+  }
+  [[nodiscard]] std::vector<std::string> texts(const char* name) const { return read_texts(checked(name).id(), size_[0]); }
+
+ private:
+  [[nodiscard]] Handle open(const char* name) const { return open_dataset(file_, group_ + "/" + name); }
+  [[nodiscard]] Handle checked(const char* name) const {
+    Handle dataset = open(name);
+    if (extent(dataset.id()) != size_) throw CallFailure(fmt::format("{}/{}: not as long as its neighbours", group_, name));
+    return dataset;
+  }
+
+  hid_t file_;
+  std::string group_;
+  std::vector<hsize_t> size_;
+};
+
+template <class Entry, class Value>
+std::vector<Value> gathered(const std::vector<Entry>& entries, Value Entry::*member) {
+  std::vector<Value> values;
+  for (const Entry& entry : entries) values.push_back(entry.*member);
+  return values;
+}
+
+}  // namespace
+
+void write_events(hid_t file, const std::vector<Event>& events) {
+  const Lists lists(file, "events", events.size());
+  lists.numbers("time", gathered(events, &Event::time), "s", "simulated time of the event");
+  lists.texts("kind", gathered(events, &Event::kind), "what happened");
+  lists.texts("subject", gathered(events, &Event::subject), "joint, drive, cord or contact that it happened to");
+  lists.texts("detail", gathered(events, &Event::detail), "more about it, in words");
 }
 
 std::vector<Event> read_events(hid_t file) {
-  const Handle time = open_dataset(file, "events/time");
-  const auto size = extent(time.id());
-  if (size.size() != 1) throw CallFailure("events/time: one dimension is needed");
-  std::vector<double> times(size[0]);
-  read_rows(time.id(), 0, size[0], 1, times.data());
-  const auto texts = [&](const char* name) {
-    const Handle dataset = open_dataset(file, name);
-    if (extent(dataset.id()) != size) throw CallFailure(fmt::format("{}: not as long as events/time", name));
-    return read_texts(dataset.id(), size[0]);
-  };
-  const auto kinds = texts("events/kind"), subjects = texts("events/subject"), details = texts("events/detail");
+  const ListReader lists(file, "events", "time");
+  const auto times = lists.numbers("time");
+  const auto kinds = lists.texts("kind"), subjects = lists.texts("subject"), details = lists.texts("detail");
   std::vector<Event> events;
   for (std::size_t i = 0; i < times.size(); ++i) events.push_back({times[i], kinds[i], subjects[i], details[i]});
   return events;
+}
+
+void write_margins(hid_t file, const Margins& margins) {
+  using simulation::MarginValue;
+  using simulation::NotChecked;
+  const auto& values = margins.values;
+  const Lists lists(file, "margins", values.size());
+  lists.texts("name", gathered(values, &MarginValue::name), "which margin; the smallest ratio first");
+  lists.texts("check", gathered(values, &MarginValue::check), "what was checked, in words");
+  lists.numbers("ratio", gathered(values, &MarginValue::ratio), "1", "capacity / demand at the instant that governs");
+  lists.numbers("capacity", gathered(values, &MarginValue::capacity), "1", "what the part bears, in the unit of /margins/unit");
+  lists.numbers("demand", gathered(values, &MarginValue::demand), "1", "what is asked of it, in the unit of /margins/unit");
+  lists.texts("unit", gathered(values, &MarginValue::unit), "unit of capacity and demand");
+  lists.numbers("time", gathered(values, &MarginValue::time), "s", "instant that governs");
+  lists.texts("load", gathered(values, &MarginValue::load), "load that governs, in words");
+  lists.numbers("lost_at", gathered(values, &MarginValue::lost_at), "s", "first instant with a ratio below 1; NaN: never");
+  lists.texts("lost_load", gathered(values, &MarginValue::lost_load), "load at that instant, in words");
+  const Lists posture(lists.id(), "posture", values.size());
+  for (std::size_t j = 0; j < margins.joints.size(); ++j) {
+    std::vector<double> angles;
+    for (const auto& value : values) angles.push_back(value.posture[j]);
+    posture.numbers(encode_name(margins.joints[j]).c_str(), angles, "radian", "angle of the joint at the instant that governs");
+  }
+  std::vector<std::string> missing;
+  for (const auto& unknown : margins.not_checked) missing.push_back(fmt::format("{}", fmt::join(unknown.missing, "\n")));
+  const Lists unknown(lists.id(), "not_checked", margins.not_checked.size());
+  unknown.texts("name", gathered(margins.not_checked, &NotChecked::name), "which margin");
+  unknown.texts("check", gathered(margins.not_checked, &NotChecked::check), "what was not checked, in words");
+  unknown.texts("missing", missing, "keys that the model lacks, one a line");
+  const Lists cautions(lists.id(), "cautions", margins.cautions.size());
+  cautions.texts("text", margins.cautions, "what is below the least size of its process");
+}
+
+std::vector<std::string> names_in(hid_t group) {
+  std::vector<std::string> names;
+  const auto add = [](hid_t, const char* name, const H5L_info_t*, void* into) -> herr_t {
+    static_cast<std::vector<std::string>*>(into)->emplace_back(name);
+    return 0;
+  };
+  check(H5Literate(group, H5_INDEX_CRT_ORDER, H5_ITER_INC, nullptr, add, &names), "list a group");
+  return names;
+}
+
+Margins read_margins(hid_t file) {
+  Margins margins;
+  if (H5Lexists(file, "margins", H5P_DEFAULT) <= 0) return margins;
+  const ListReader lists(file, "margins", "name");
+  const auto name = lists.texts("name"), check = lists.texts("check"), unit = lists.texts("unit"), load = lists.texts("load"),
+             lost_load = lists.texts("lost_load");
+  const auto ratio = lists.numbers("ratio"), capacity = lists.numbers("capacity"), demand = lists.numbers("demand"),
+             time = lists.numbers("time"), lost_at = lists.numbers("lost_at");
+  for (std::size_t i = 0; i < lists.count(); ++i)
+    margins.values.push_back({name[i], check[i], capacity[i], demand[i], unit[i], ratio[i], time[i], load[i], lost_at[i],
+                              lost_load[i], {}});
+  for (const auto& joint : names_in(open_group(file, "margins/posture").id())) {
+    const auto angles = lists.numbers(("posture/" + joint).c_str());
+    margins.joints.push_back(decode_name(joint));
+    for (std::size_t i = 0; i < angles.size(); ++i) margins.values[i].posture.push_back(angles[i]);
+  }
+  const ListReader unknown(file, "margins/not_checked", "name");
+  const auto unknown_name = unknown.texts("name"), unknown_check = unknown.texts("check"), missing = unknown.texts("missing");
+  for (std::size_t i = 0; i < unknown.count(); ++i) {
+    simulation::NotChecked entry{unknown_name[i], unknown_check[i], {}};
+    for (std::size_t from = 0, end; from < missing[i].size(); from = end + 1) {
+      end = std::min(missing[i].find('\n', from), missing[i].size());
+      entry.missing.push_back(missing[i].substr(from, end - from));
+    }
+    margins.not_checked.push_back(std::move(entry));
+  }
+  const ListReader cautions(file, "margins/cautions", "text");
+  margins.cautions = cautions.texts("text");
+  return margins;
 }
 
 std::string encode_name(const std::string& text) {

@@ -41,6 +41,14 @@ void read_rows(hid_t dataset, hsize_t start, hsize_t n, int width, void* values,
 void write_events(hid_t file, const std::vector<Event>& events);
 [[nodiscard]] std::vector<Event> read_events(hid_t file);
 
+/// Names of a group's links in the order they were made.
+[[nodiscard]] std::vector<std::string> names_in(hid_t group);
+
+/// /margins: one entry a margin, worst first; below it /margins/not_checked and /margins/cautions.
+void write_margins(hid_t file, const Margins& margins);
+/// What there is of them; a record from before there were margins has none.
+[[nodiscard]] Margins read_margins(hid_t file);
+
 /// A name that HDF5 takes for one link: '%' and '/' as %25 and %2F, a lone "." as %2E.
 [[nodiscard]] std::string encode_name(const std::string& text);
 [[nodiscard]] std::string decode_name(const std::string& name);

@@ -62,17 +62,6 @@ std::string read_content(hid_t dataset) {
   return content;
 }
 
-/// Names of a group's links in the order they were made.
-std::vector<std::string> names_in(hid_t group) {
-  std::vector<std::string> names;
-  const auto add = [](hid_t, const char* name, const H5L_info_t*, void* into) -> herr_t {
-    static_cast<std::vector<std::string>*>(into)->emplace_back(name);
-    return 0;
-  };
-  check(H5Literate(group, H5_INDEX_CRT_ORDER, H5_ITER_INC, nullptr, add, &names), "list a group");
-  return names;
-}
-
 Inputs read_inputs(hid_t file) {
   Inputs inputs;
   inputs.engine_version = read_text(open_dataset(file, "inputs/engine_version").id());
@@ -203,6 +192,7 @@ Record read_record(const std::filesystem::path& path) {
       if (!partial) {
         read_summary(file.id(), record);
         read_verdicts(file.id(), record);
+        record.margins = read_margins(file.id());
       }
       return record;
     } catch (const std::exception& failure) {  // CallFailure, or a length that no memory holds

@@ -17,6 +17,7 @@ struct Record {
   std::vector<Event> events;
   std::vector<SummaryValue> summary;
   std::vector<Verdict> verdicts;
+  Margins margins;      ///< empty in a partial file, and in one from before there were margins
   std::string outcome;  ///< "complete", a reason, or "partial" for a file whose run was killed
 
   /// @returns the index of a channel, −1 if the record has none of this path.

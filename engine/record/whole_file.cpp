@@ -43,7 +43,7 @@ Handle scalar_number(hid_t place, const std::string& name, double value) {
 
 void write_whole_file(const std::filesystem::path& path, const PartialFile& partial, const std::vector<Channel>& channels,
                       const Inputs& inputs, const std::vector<SummaryValue>& summary,
-                      const std::vector<Verdict>& verdicts, const std::string& outcome) {
+                      const std::vector<Verdict>& verdicts, const Margins& margins, const std::string& outcome) {
   NewFile file = create_file(path.string(), FileKind::whole);
   write_frame(file.id(), channels, inputs, outcome);
   std::vector<double> block;
@@ -68,6 +68,7 @@ void write_whole_file(const std::filesystem::path& path, const PartialFile& part
       write_attribute(dataset.id(), "met", static_cast<long long>(verdict.met));
     }
   }
+  write_margins(file.id(), margins);
   file.close();
 }
 

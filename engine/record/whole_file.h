@@ -11,6 +11,6 @@ namespace sinewright::record {
 /// @throws CallFailure; the file may then be there, unfinished.
 void write_whole_file(const std::filesystem::path& path, const PartialFile& partial, const std::vector<Channel>& channels,
                       const Inputs& inputs, const std::vector<SummaryValue>& summary,
-                      const std::vector<Verdict>& verdicts, const std::string& outcome);
+                      const std::vector<Verdict>& verdicts, const Margins& margins, const std::string& outcome);
 
 }  // namespace sinewright::record

@@ -206,12 +206,12 @@ void Writer::flush() {
 }
 
 void Writer::finish(const std::vector<SummaryValue>& summary, const std::vector<Verdict>& verdicts,
-                    const std::string& outcome) {
+                    const std::string& outcome, const Margins& margins) {
   flush();
   auto& self = *implementation_;
   self.guarded(self.file, [&] {
     make_then_move(packing_path(self.file), self.file, [&](const auto& path) {
-      write_whole_file(path, *self.store, self.channels, self.inputs, summary, verdicts, outcome);
+      write_whole_file(path, *self.store, self.channels, self.inputs, summary, verdicts, margins, outcome);
       to_disk(path, O_RDONLY);
     });
     to_disk(folder_of(self.file), O_RDONLY | O_DIRECTORY);

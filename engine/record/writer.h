@@ -49,7 +49,7 @@ class Writer {
   /// @throws RecordError on a full disk; nothing new stands under the final name then, and the partial file stays.
   /// @param outcome  "complete", or why the run ended early (then the data up to there are whole all the same).
   void finish(const std::vector<SummaryValue>& summary, const std::vector<Verdict>& verdicts,
-              const std::string& outcome);
+              const std::string& outcome, const Margins& margins = {});
 
  private:
   struct Implementation;

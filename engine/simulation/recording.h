@@ -40,4 +40,33 @@ struct Verdict {
   std::string unit = "1";  ///< of `value`, in the notation of quantity/
 };
 
+/// One margin of a run, capacity / demand at the instant that governs.
+struct MarginValue {
+  std::string name;      ///< for instance "seat_punching.flexor.pulley"
+  std::string check;     ///< the same in words
+  double capacity = 0;   ///< SI
+  double demand = 0;     ///< SI
+  std::string unit;      ///< of both, in the notation of quantity/
+  double ratio = 0;      ///< may be infinite: nothing was asked of it
+  double time = 0;       ///< [s]
+  std::string load;      ///< what asked for it, with its value
+  double lost_at = 0;    ///< first instant at which the ratio was below 1 [s]; NaN: never
+  std::string lost_load;        ///< what asked for it then; empty: never
+  std::vector<double> posture;  ///< joint angles at `time` [rad], in the order of Margins::joints
+};
+
+/// A margin that cannot be worked out, since its part is not described.
+struct NotChecked {
+  std::string name, check;           ///< as in MarginValue
+  std::vector<std::string> missing;  ///< keys of the model
+};
+
+/// What breaks first in a run.
+struct Margins {
+  std::vector<MarginValue> values;  ///< the smallest ratio first
+  std::vector<NotChecked> not_checked;
+  std::vector<std::string> cautions;  ///< what is thinner or narrower than its process makes soundly
+  std::vector<std::string> joints;
+};
+
 }  // namespace sinewright::simulation

@@ -26,6 +26,13 @@ const std::vector<SummaryValue> kSummary = {
 const std::vector<Verdict> kVerdicts = {{"grip_force.distal", "at least 5 N", 5.25, true, "N"},
                                         {"closure_time", "at most 0.8 s", 0.9, false, "s"}};
 
+const Margins kMargins = {{{"seat_punching.flexor.pulley", "knot seat", 24e6, 36e6, "Pa", 2.0 / 3, 2.27, "tension 86 N", 2.09, "tension 57 N", {-0.1, 0.7}},
+                           {"person_force", "force on a person", 140, 0, "N", std::numeric_limits<double>::infinity(), 0, "",
+                            std::numeric_limits<double>::quiet_NaN(), "", {0, 1e-3}}},
+                          {{"cord_knot.return", "cord", {"cords.return.knot", "lines.rubber.breaking_force"}}, {"a/b", "none", {}}},
+                          {"a wall of 0.5 mm"},
+                          {"MCP", "a/b"}};
+
 void write(const std::filesystem::path& file, std::size_t n_rows, int pauses = 0) {
   Writer writer(file, sample::channels(), sample::inputs());
   std::vector<double> values(sample::width());
@@ -35,7 +42,7 @@ void write(const std::filesystem::path& file, std::size_t n_rows, int pauses = 0
     writer.append(sample::time_of(row), values);
     if (pauses > 0 && row % (n_rows / static_cast<std::size_t>(pauses)) == 3) writer.flush();
   }
-  writer.finish(kSummary, kVerdicts, "complete");
+  writer.finish(kSummary, kVerdicts, "complete", kMargins);
 }
 
 }  // namespace
@@ -88,6 +95,41 @@ TEST_CASE("record: all that was written is read back", "[round-trip]") {
     CHECK(record.verdicts[i].met == kVerdicts[i].met);
     CHECK(record.verdicts[i].unit == kVerdicts[i].unit);
   }
+}
+
+TEST_CASE("record: margins are read back with posture, gaps and cautions, and a record without any has none", "[round-trip]") {
+  const sample::Folder folder;
+  write(folder / "run.h5", 3);
+  const Margins margins = read_record(folder / "run.h5").margins;
+  CHECK(margins.joints == kMargins.joints);
+  CHECK(margins.cautions == kMargins.cautions);
+  REQUIRE(margins.values.size() == kMargins.values.size());
+  const auto same = [](double a, double b) { return a == b || (std::isnan(a) && std::isnan(b)); };
+  for (std::size_t i = 0; i < margins.values.size(); ++i) {
+    const auto &read = margins.values[i], &written = kMargins.values[i];
+    CHECK(read.name == written.name);
+    CHECK(read.check == written.check);
+    CHECK(read.capacity == written.capacity);
+    CHECK(read.demand == written.demand);
+    CHECK(read.unit == written.unit);
+    CHECK(read.ratio == written.ratio);
+    CHECK(read.time == written.time);
+    CHECK(read.load == written.load);
+    CHECK(same(read.lost_at, written.lost_at));
+    CHECK(read.lost_load == written.lost_load);
+    CHECK(read.posture == written.posture);
+  }
+  REQUIRE(margins.not_checked.size() == 2);
+  for (std::size_t i = 0; i < 2; ++i) {
+    CHECK(margins.not_checked[i].name == kMargins.not_checked[i].name);
+    CHECK(margins.not_checked[i].check == kMargins.not_checked[i].check);
+    CHECK(margins.not_checked[i].missing == kMargins.not_checked[i].missing);
+  }
+  {
+    Writer writer(folder / "none.h5", {}, sample::inputs());
+    writer.finish({}, {}, "complete");
+  }
+  CHECK(read_record(folder / "none.h5").margins.values.empty());
 }
 
 TEST_CASE("record: a column is found by path and number", "[round-trip]") {
