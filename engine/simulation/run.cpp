@@ -142,6 +142,7 @@ RunResult run(const System& system, const RunListener& listener) {
   result.counters = stepper.counters();
   result.iterations = stepper.iterations();
   result.summary = summary.finish();
+  if (listener.summary) listener.summary(result.summary);
   result.verdicts = judge(scenario.requirements, result.summary);
   return result;
 }

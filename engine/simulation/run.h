@@ -19,6 +19,8 @@ struct RunListener {
   /// Every accepted step, the start first, with the solved stage and the state that it led to. True: enough, the run ends here and
   /// counts as complete.
   std::function<bool(const Stage&, const State&)> step;
+  /// At the end, before the requirements are judged: adds numbers of the listener's own.
+  std::function<void(std::vector<SummaryValue>&)> summary;
 };
 
 struct RunResult {

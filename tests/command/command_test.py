@@ -194,6 +194,36 @@ class Json(Place):
         commands = [(e["time"], e["subject"], e["detail"]) for e in summary["events"] if e["kind"] == "command"]
         self.assertEqual(commands, [(0.02, "flexor", "voltage 6 V")])
 
+    def test_margins_are_ranked_and_what_is_not_described_is_listed(self):
+        result = json.loads(self.expect(0, "run", self.scenario, "--json", "--for", "margin=2", "--out", "a.h5").stdout)
+        ratios = [entry["ratio"] for entry in result["margins"] if entry["ratio"] is not None]
+        self.assertTrue(ratios)
+        self.assertEqual(ratios, sorted(ratios))
+        self.assertAlmostEqual(result["summary"]["margin.least"]["value"], ratios[0])
+        for entry in result["margins"]:
+            self.assertIn("margin." + entry["name"], result["summary"])
+            self.assertEqual(set(entry["posture"]), {"MCP", "IP"})
+            if entry["ratio"]:
+                self.assertAlmostEqual(entry["capacity"] / entry["demand"], entry["ratio"])
+        missing = {entry["name"]: entry["missing"] for entry in result["not_checked"]}
+        self.assertEqual(missing["seat_punching.flexor.pulley"], ["drives.flexor.pulley.knot_seat"])
+        self.assertFalse(set(missing) & {entry["name"] for entry in result["margins"]})
+        for size in result["sizes"]:
+            self.assertEqual(size["for"], 2)
+        text = self.expect(0, "run", self.scenario, "--out", "b.h5").stdout
+        self.assertRegex(text, r"(?m)^Margins .*\n  what breaks first: .* at t = .* under ")
+        self.assertIn("not checked: ", text)
+
+    def test_a_margin_can_be_required(self):
+        least = self.expect(1, "run", self.scenario, "--set", "require=[{quantity: margin.least, at_least: 1e9}]").stdout
+        self.assertIn("FAILED margin.least", least)
+        unknown = self.expect(2, "run", self.scenario, "--set",
+                              "require=[{quantity: margin.seat_punching.flexor.pulley, at_least: 1}]").stderr
+        self.assertIn("drives.flexor.pulley.knot_seat", unknown)
+        self.assertIn("nearest is 'margin.least'",
+                      self.expect(2, "run", self.scenario, "--set", "require=[{quantity: margin.leest, at_least: 1}]").stderr)
+        self.assertIn("--for margin=2", self.expect(2, "run", self.scenario, "--for", "margins=2").stderr)
+
     def test_the_numbers_are_those_of_the_record(self):
         summary = json.loads(self.expect(0, "run", self.scenario, "--json", "--out", "a.h5").stdout)["summary"]
         stored = dict(re.findall(r"(?m)^summary (\S+(?: \S+)*?) (-?(?:nan|0x\S+)) ", self.series(self.folder / "a.h5")[3]))

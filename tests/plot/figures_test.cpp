@@ -374,6 +374,29 @@ TEST_CASE("losses: a run in which the motor does no work says so") {
   CHECK_THAT(content_of(folder.path / "losses.svg"), Contains("the motor did no work"));
 }
 
+TEST_CASE("margins: one bar a margin with the smallest on top, those below 1 apart, and what is not checked counted") {
+  Read read(shared_record());
+  auto& margins = read.record.margins;
+  margins = {};
+  const double never = std::nan("");
+  margins.values = {{"a", "knot 'seat' 100%s", 24e6, 36e6, "Pa", 0.67, 2, "", 1, "", {}},
+                    {"b", "gearhead", 0.25, 0.2, "N m", 1.25, 2, "", never, "", {}},
+                    {"c", "washer", 40e6, 4, "Pa", 1e7, 2, "", never, "", {}},
+                    {"d", "touch", 40, 0, "K", std::numeric_limits<double>::infinity(), 0, "", never, "", {}}};
+  margins.not_checked = {{"e", "pin", {"a.key"}}};
+  const plot::Script script = plot::margin_figure(read.subject());
+  const auto lost = block_of(script.text(), "lost"), held = block_of(script.text(), "held");
+  REQUIRE(lost.size() == 1);
+  REQUIRE(held.size() == 2);
+  CHECK(lost[0] == std::vector<double>{0.67, 2, 0.67});
+  CHECK(held[0] == std::vector<double>{1.25, 1, 1.25});
+  CHECK(held[1][2] == 1e7);  // its bar ends at the frame, its number does not
+  const Folder folder;
+  plot::draw(script, folder.path, {"svg"});
+  CHECK_THAT(content_of(folder.path / "margins.svg"),
+             Contains("1 not checked") && Contains("1 without any load") && Contains("100%s") && Contains("gearhead"));
+}
+
 TEST_CASE("long records: the picture has fewer points, but keeps a peak of one sample") {
   Read read(shared_record());
   constexpr std::size_t samples = 200000, peak = 123457;

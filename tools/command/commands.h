@@ -33,7 +33,11 @@ struct PlotOptions {
   std::string from, to;  ///< times as written, such as "0.1 s"; empty: the whole record
 };
 
-int run_command(const std::string& scenario, const CommonOptions& options);
+struct RunOptions {
+  std::vector<std::string> for_margin;  ///< "margin=2": also print the sizes that reach it
+};
+
+int run_command(const std::string& scenario, const RunOptions& run, const CommonOptions& options);
 int inspect_command(const std::string& model, const InspectOptions& inspect, const CommonOptions& options);
 int plot_command(const std::string& record, const PlotOptions& shown, const CommonOptions& options);
 

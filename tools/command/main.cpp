@@ -55,9 +55,12 @@ int main(int argc, char** argv) {
   CLI::App* run = app.add_subcommand("run", "simulate a scenario, write its record and print a summary");
   run->add_option("SCENARIO", input, "scenario file (YAML), or a record (.h5) to run again")->required();
   run->add_option("--out", options.out, "the record to write (default: out/<scenario file name>.h5)");
+  sinewright::tool::RunOptions run_options;
+  run->add_option("--for", run_options.for_margin, "also print the size that each weaker part needs: --for margin=2")
+      ->expected(1);
   add_common(run, options);
   run->footer("Example: sinewright run scenarios/grasp-medium.yaml --set 'model.supplies.battery.voltage=5 V'");
-  run->callback([&] { code = sinewright::tool::run_command(input, options); });
+  run->callback([&] { code = sinewright::tool::run_command(input, run_options, options); });
 
   sinewright::tool::InspectOptions inspect_options;
   CLI::App* inspect = app.add_subcommand("inspect", "print what follows from a model's geometry and data alone");

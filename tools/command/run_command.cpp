@@ -7,12 +7,14 @@
 #include "commands.h"
 #include "progress.h"
 #include "quantity/invalid_input.h"
+#include "quantity/quantity.h"
 #include "reading/reading.h"
 #include "record/reader.h"
 #include "record/writer.h"
 #include "simulation/observe.h"
 #include "simulation/run.h"
 #include "simulation/summary.h"
+#include "strength/margin_watch.h"
 #include "summary_text.h"
 
 namespace sinewright::tool {
@@ -50,7 +52,7 @@ Read read_input(const std::string& path, const std::vector<std::string>& set) {
 
 // A run whose requirements cannot be judged must not begin. Which numbers a summary has does not depend on what happens,
 // so the one of the start alone will do.
-void check_requirements(const simulation::System& system) {
+void check_requirements(const simulation::System& system, strength::MarginWatch watch) {
   const simulation::State start = simulation::start_state(system);
   simulation::Stage stage(system);
   stage.look(start);
@@ -59,15 +61,34 @@ void check_requirements(const simulation::System& system) {
   totals.stored_at_start = stage.stored_energy();
   simulation::SummaryBuilder summary(system);
   summary.sample(stage, start, totals, std::vector<bool>(system.shafts.size(), true));
-  static_cast<void>(simulation::judge(system.scenario.requirements, summary.finish()));
+  watch.look(stage, start);
+  std::vector<simulation::SummaryValue> values = summary.finish();
+  watch.add_to(values);
+  static_cast<void>(simulation::judge(system.scenario.requirements, values));
+}
+
+// The number of "--for margin=2"; 0: not asked for.
+double margin_asked(const RunOptions& run) {
+  if (run.for_margin.empty()) return 0;
+  const std::string& text = run.for_margin.front();
+  constexpr std::string_view key = "margin=";
+  try {
+    if (text.starts_with(key))
+      if (const double ratio = parse_quantity(text.substr(key.size()), "1").si; ratio > 0) return ratio;
+  } catch (const QuantityProblem&) {
+  }
+  throw InvalidInput(
+      fmt::format("--for '{}' is not understood\n  needed: margin= and a number above 0, for instance --for margin=2", text));
 }
 
 }  // namespace
 
-int run_command(const std::string& path, const CommonOptions& options) {
+int run_command(const std::string& path, const RunOptions& run, const CommonOptions& options) {
+  const double asked = margin_asked(run);
   const Read read = read_input(path, options.set);
   const simulation::System system(read.scenario);
-  check_requirements(system);
+  strength::MarginWatch watch(system);
+  check_requirements(system, watch);
 
   fs::path out = options.out;
   if (out.empty()) out = fs::path("out") / fs::path(read.inputs.scenario_path).stem().concat(".h5");
@@ -89,15 +110,19 @@ int run_command(const std::string& path, const CommonOptions& options) {
     simulation::RunListener listener;
     listener.row = [&](double time, std::span<const double> row) { writer.append(time, row); };
     listener.event = [&](const simulation::Event& event) { writer.event(event); };
+    strength::attach(watch, listener);
     listener.progress = [&](double time) { bar.show(time / system.scenario.duration); };
     result = simulation::run(system, listener);
   }
-  writer.finish(result.summary, result.verdicts, result.outcome);
+  const simulation::Margins margins = watch.report();
+  writer.finish(result.summary, result.verdicts, result.outcome, margins);
+  std::vector<strength::NeededSize> sizes;
+  if (asked > 0) sizes = watch.sizes_for(asked);
 
   if (options.json) {
-    fmt::print("{}", summary_json(system, result, out.string()));
+    fmt::print("{}", summary_json(system, result, margins, asked, sizes, out.string()));
   } else if (!options.quiet) {
-    fmt::print("{}\nrecord: {}\n", summary_text(system, result), out.string());
+    fmt::print("{}\nrecord: {}\n", summary_text(system, result, margins, asked, sizes), out.string());
   }
   if (!result.complete) {
     fmt::print(stderr, "{}\n  the record {} holds everything up to that moment\n", result.outcome, out.string());

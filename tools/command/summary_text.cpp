@@ -30,6 +30,109 @@ class Lookup {
   std::map<std::string, double> values_;
 };
 
+// Stresses in MPa, torques in N·mm, all else as it is.
+std::string shown(double si, const std::string& unit) {
+  if (unit == "Pa") return show(si, "Pa", "MPa");
+  if (unit == "Pa.m/s") return fmt::format("{:.4g} MPa·m/s", 1e-6 * si);
+  if (unit == "N m") return show(si, "N m", "N·mm");
+  return unit == "1" ? fmt::format("{:.4g}", si) : fmt::format("{:.4g} {}", si, unit);
+}
+
+// Without any demand a margin is infinite; below 0 it was lost before anything was asked (an ambient above the limit).
+std::string ratio_text(double ratio) {
+  return std::isfinite(ratio) ? fmt::format("{:.3g}", ratio) : ratio > 0 ? "no load" : "lost";
+}
+
+std::string margins_text(const simulation::Margins& margins, double asked, const std::vector<strength::NeededSize>& sizes) {
+  std::string text;
+  if (margins.values.empty()) {
+    text += "  what breaks first: unknown, no part is described well enough to be checked\n";
+  } else {
+    const simulation::MarginValue& first = margins.values.front();
+    text += fmt::format("  what breaks first: {}: margin {} at t = {:.4g} s under {}\n", first.check, ratio_text(first.ratio),
+                        first.time, first.load);
+    std::string posture;
+    for (std::size_t j = 0; j < margins.joints.size(); ++j)
+      posture += fmt::format("{}{} {:.3g} deg", j ? ", " : "", margins.joints[j], from_si(first.posture[j], "deg"));
+    if (!posture.empty()) text += fmt::format("  in the posture {}\n", posture);
+    const simulation::MarginValue* gone = nullptr;
+    for (const auto& value : margins.values)
+      if (!std::isnan(value.lost_at) && (gone == nullptr || value.lost_at < gone->lost_at)) gone = &value;
+    if (gone != nullptr)
+      text += fmt::format("  first below 1: {}, from t = {:.4g} s on, under {}; what follows in this run would not happen so\n",
+                          gone->check, gone->lost_at, gone->lost_load);
+    constexpr double plenty = 10;  // such margins are only counted
+    text += fmt::format("  {:>7}  {:<48} {:>13} / {:<13}  {}\n", "margin", "of", "capacity", "demand", "at");
+    std::size_t large = 0;
+    for (const auto& value : margins.values)
+      if (&value == &first || value.ratio <= plenty)
+        text += fmt::format("  {:>7}  {:<48} {:>13} / {:<13}  {:.4g} s, {}\n", ratio_text(value.ratio), value.check,
+                            shown(value.capacity, value.unit), shown(value.demand, value.unit), value.time, value.load);
+      else
+        ++large;
+    if (large > 0) text += fmt::format("  {} more above {:g}; --json, the record and its plot have them\n", large, plenty);
+  }
+  for (const std::string& caution : margins.cautions) text += fmt::format("  CAUTION  {}\n", caution);
+  // Margins that lack the same keys share a line.
+  for (std::size_t i = 0; i < margins.not_checked.size();) {
+    std::string names;
+    std::size_t j = i;
+    for (; j < margins.not_checked.size() && margins.not_checked[j].missing == margins.not_checked[i].missing; ++j)
+      names += fmt::format("{}{}", j > i ? ", " : "", margins.not_checked[j].name);
+    text += fmt::format("  not checked: {}; needs {}\n", names, fmt::join(margins.not_checked[i].missing, ", "));
+    i = j;
+  }
+  if (asked > 0) {
+    text += fmt::format("\nSmallest size for a margin of {:g} under this run's loads\n", asked);
+    std::size_t enough = 0;
+    for (const auto& size : sizes)
+      if (size.needed <= size.present) ++enough;
+    const auto in_its_unit = [](double value, const std::string& unit) {
+      return std::isnan(value) ? std::string("none found") : fmt::format("{:.4g} {}", from_si(value, unit), unit);
+    };
+    for (const auto& size : sizes)
+      if (!(size.needed <= size.present))
+        text += fmt::format("  {:<34} {:<44} {:>12}, now {}\n", size.name, size.key, in_its_unit(size.needed, size.unit),
+                            in_its_unit(size.present, size.unit));
+    text += fmt::format("  {} other sizes are enough\n", enough);
+  }
+  return text;
+}
+
+nlohmann::ordered_json finite_or_null(double value) {
+  return std::isfinite(value) ? nlohmann::ordered_json(value) : nlohmann::ordered_json(nullptr);
+}
+
+void add_margins(nlohmann::ordered_json& json, const simulation::Margins& margins, double asked,
+                 const std::vector<strength::NeededSize>& sizes) {
+  json["margins"] = nlohmann::ordered_json::array();
+  for (const auto& value : margins.values) {
+    nlohmann::ordered_json entry;
+    entry["name"] = value.name;
+    entry["check"] = value.check;
+    entry["ratio"] = finite_or_null(value.ratio);
+    entry["capacity"] = value.capacity;
+    entry["demand"] = value.demand;
+    entry["unit"] = value.unit;
+    entry["time"] = value.time;
+    entry["load"] = value.load;
+    entry["lost_at"] = finite_or_null(value.lost_at);
+    entry["lost_load"] = value.lost_load;
+    entry["posture"] = nlohmann::ordered_json::object();
+    for (std::size_t j = 0; j < margins.joints.size(); ++j) entry["posture"][margins.joints[j]] = value.posture[j];
+    json["margins"].push_back(entry);
+  }
+  json["not_checked"] = nlohmann::ordered_json::array();
+  for (const auto& unknown : margins.not_checked)
+    json["not_checked"].push_back({{"name", unknown.name}, {"check", unknown.check}, {"missing", unknown.missing}});
+  json["cautions"] = margins.cautions;
+  if (asked == 0) return;
+  json["sizes"] = nlohmann::ordered_json::array();
+  for (const auto& size : sizes)
+    json["sizes"].push_back({{"margin", size.name}, {"for", asked}, {"key", size.key}, {"present", size.present},
+                             {"needed", finite_or_null(size.needed)}, {"unit", size.unit == "mm" ? "m" : size.unit}});
+}
+
 std::string percent(double share) { return std::isnan(share) ? "—" : fmt::format("{:.1f} %", 100 * share); }
 
 }  // namespace
@@ -39,7 +142,8 @@ std::string show(double si, const char*, const char* shown_unit) {
   return fmt::format("{:.4g} {}", from_si(si, shown_unit), shown_unit);
 }
 
-std::string summary_text(const simulation::System& system, const simulation::RunResult& result) {
+std::string summary_text(const simulation::System& system, const simulation::RunResult& result,
+                         const simulation::Margins& margins, double asked, const std::vector<strength::NeededSize>& sizes) {
   const auto& m = system.model();
   const Lookup of(result.summary);
   std::string text;
@@ -142,6 +246,9 @@ std::string summary_text(const simulation::System& system, const simulation::Run
   }
   line("contacts", percent(of("loss_share.contact")));
 
+  heading("Margins (capacity / demand)");
+  text += margins_text(margins, asked, sizes);
+
   heading("Check");
   line("energy residual", fmt::format("{:.3g} % of the energy turned over", 100 * of("energy_residual")));
   line("steps", fmt::format("{} ({} of second order, {} rejected)", result.counters.steps, result.counters.second_order,
@@ -162,7 +269,9 @@ std::string summary_text(const simulation::System& system, const simulation::Run
   return text;
 }
 
-std::string summary_json(const simulation::System& system, const simulation::RunResult& result, const std::string& record) {
+std::string summary_json(const simulation::System& system, const simulation::RunResult& result,
+                         const simulation::Margins& margins, double asked, const std::vector<strength::NeededSize>& sizes,
+                         const std::string& record) {
   nlohmann::ordered_json json;
   json["scenario"] = system.scenario.name;
   json["model"] = system.model().name;
@@ -181,6 +290,7 @@ std::string summary_json(const simulation::System& system, const simulation::Run
     entry["unit"] = value.unit;
     values[value.key] = entry;
   }
+  add_margins(json, margins, asked, sizes);
   json["requirements"] = nlohmann::ordered_json::array();
   for (const auto& verdict : result.verdicts) {
     nlohmann::ordered_json entry;

@@ -54,6 +54,7 @@ std::vector<std::filesystem::path> draw_all(const std::filesystem::path& record_
   if (!scenario.objects.empty()) scripts.push_back(force_figure(subject));
   if (!scenario.model.drives.empty()) scripts.push_back(drive_figure(subject));
   if (!scenario.model.drives.empty() && !record.summary.empty()) scripts.push_back(loss_figure(subject));
+  if (!record.margins.values.empty()) scripts.push_back(margin_figure(subject));
   scripts.push_back(energy_figure(subject));
   std::vector<std::filesystem::path> files;
   for (const Script& script : scripts)

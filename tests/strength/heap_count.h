@@ -1,0 +1,4 @@
+#pragma once
+
+/// Allocations of this program so far.
+long heap_count();
