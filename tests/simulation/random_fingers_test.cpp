@@ -78,7 +78,7 @@ model::Scenario random_scenario(unsigned seed) {
   drive.body = 0;
   drive.supply = 0;
   drive.current_limit = dice.chance(0.7) ? dice.between(0.2, 1.5) : 0.0;
-  drive.motor = {"motor", dice.between(3, 15), dice.between(1.5e-3, 5e-3), dice.spread(3e-9, 4e-8), 0, 0, 0, 0.00393, 293.15, 30, 40, 0.5, 4, 0, ""};
+  drive.motor = {"motor", dice.between(3, 15), dice.between(1.5e-3, 5e-3), dice.spread(3e-9, 4e-8), 0, 0, 0, 0.00393, 293.15, 30, 40, 0.5, 4, 0, 0, ""};
   drive.motor.kinetic_drag = dice.between(0, 2e-4);
   drive.motor.static_drag = drive.motor.kinetic_drag * dice.between(1, 2);
   const double eta = dice.between(0.3, 0.95);
