@@ -35,6 +35,7 @@ struct PlotOptions {
 
 int run_command(const std::string& scenario, const CommonOptions& options);
 int inspect_command(const std::string& model, const InspectOptions& inspect, const CommonOptions& options);
+int limit_command(const std::string& file, const CommonOptions& options);
 int plot_command(const std::string& record, const PlotOptions& shown, const CommonOptions& options);
 
 }  // namespace sinewright::tool
