@@ -36,5 +36,5 @@ TEST_CASE("schema: the shipped schemas are those of the reader", "[docs]") {
 }
 
 TEST_CASE("schema: an unknown file kind is refused", "[errors]") {
-  CHECK_THROWS_WITH(reading::json_schema("hand"), Contains("model, parts or scenario"));
+  CHECK_THROWS_WITH(reading::json_schema("hand"), Contains("model, parts, scenario or limit"));
 }

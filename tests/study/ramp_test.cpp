@@ -117,10 +117,10 @@ TEST_CASE("ramp: a stalled motor bears the fingertip load at which the weakest j
   const std::size_t joints = GENERATE(std::size_t{1}, std::size_t{3});
   const double capstan = GENERATE(0.0, 0.12);
   model::Scenario scenario = finger(joints, capstan);
-  // What counts as motion (0.2 mrad) must be more than the give of a relieved stop (0.22 N m / 5000 N m/rad) and so little that
-  // the cord, softer here, pulls hardly more for it (below 0.1 %).
-  scenario.model.lines = {parts::stiff_line(1000, 1e-3)};
-  for (std::size_t i = 1; i <= joints; ++i) scenario.model.bodies[i].hinge->stops = model::EndStops{-0.8, 0, 5000, 0.01};
+  // What counts as motion (0.1 mrad) must be more than the give of a relieved stop (0.3 N m / 20000 N m/rad) and so little that the
+  // cord, softer here, pulls hardly more for it: over its last span of 1 cm alone, 500 N × 5e-7 m / 1 cm = 0.025 N of 11 N.
+  scenario.model.lines = {parts::stiff_line(500, 1e-3)};
+  for (std::size_t i = 1; i <= joints; ++i) scenario.model.bodies[i].hinge->stops = model::EndStops{-0.8, 0, 20000, 0.01};
   scenario.timeline = {{0, 0, model::CommandVoltage{0.25, 1}}};  // slowly: no momentum beyond the motor's own torque
   scenario.loads = {load_on("phalanx" + std::to_string(joints - 1), static_cast<int>(joints), {kLength, 0, 0})};
   // Wound: T R = eta_f (n (k i − brushes) − drag), 1 ohm, k = 0.01.
@@ -134,7 +134,7 @@ TEST_CASE("ramp: a stalled motor bears the fingertip load at which the weakest j
     force = std::min(force, wound * lost * kArms[j] / (kLength * static_cast<double>(joints - j)));
   }
   CAPTURE(wound, force);
-  auto ramp = rise(2 * force, {model::EndEvent::joint_moves, "", 2e-4}, 2);
+  auto ramp = rise(2 * force, {model::EndEvent::joint_moves, "", 1e-4}, 2);
   const auto answer = study::answer_ramp(scenario, ramp, 1e-3, {});
   REQUIRE(answer.found);
   CHECK_THAT(answer.value, WithinRel(force, kAccuracy));

@@ -38,7 +38,7 @@ void search_lines(Script& script, const record::LimitRecord& record) {
   add("fails", "do not hold", fails, 1, 6);
   script.line(fmt::format("set xlabel {} noenhanced", gnuplot_text(label_of(record))));
   if (record.logarithmic) script.line("set logscale x");
-  script.line("set yrange [-0.35:1.35]\nset ytics ('no' 0, 'yes' 1)\nset ylabel 'requirements hold'\nset key outside top center horizontal");
+  script.line("set yrange [-0.35:1.35]\nset ytics ('no' 0, 'yes' 1)\nset ylabel 'requirements hold'\nset key at screen 0.96, screen 0.845 right center horizontal Right samplen 1.5");
   if (limit.found)
     script.line(fmt::format("set arrow 1 from {0:.12g}, graph 0 to {0:.12g}, graph 1 nohead lw 1.5 dt 2\n"
                             "set label 1 {1} at {0:.12g}, 0.5 offset 1,0 noenhanced",
@@ -92,7 +92,7 @@ void map_lines(Script& script, const record::LimitRecord& record) {
     script.line("set label 1 'no limit was found' at graph 0.5, graph 0.5 center\nset yrange [0:1]\nplot NaN notitle");
     return;
   }
-  script.line(fmt::format("set yrange [0:{:.6g}]\nset key outside top center horizontal noenhanced", 1.15 * most));
+  script.line(fmt::format("set yrange [0:{:.6g}]\nset key at screen 0.96, screen 0.845 right center horizontal Right samplen 1.5 noenhanced", 1.15 * most));
   script.line("plot " + command.substr(command.find_first_not_of(", \\\n")));
 }
 
