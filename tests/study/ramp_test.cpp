@@ -192,4 +192,20 @@ TEST_CASE("ramp: a rising voltage turns the shaft when the motor overcomes its d
   CHECK_THAT(answer.value, WithinRel(least, 0.05));  // the rotor must be brought to a milliradian, at the slowest rate
 }
 
+TEST_CASE("ramp: a motor that lifts a rising load stalls where its torque, less gear and brushes, is used up") {
+  model::Scenario scenario = finger(1, 0);
+  scenario.model.bodies[1].hinge->viscous = 0.05;  // slows it down, so that the guide stays wrapped
+  scenario.timeline = {{0, 0, model::CommandVoltage{0.25, 0}}};
+  scenario.loads = {load_on("phalanx0", 1, {kLength, 0, 0})};
+  const double wound = kForward * (kRatio * (0.01 * 0.25 - kBrushes) - kGearDrag) / kPulley;
+  const double force = wound * kArms[0] / kLength;
+  auto ramp = rise(1.1 * force, {model::EndEvent::motor_stalls, "flexor", 0.02}, 0.3);
+  ramp.from = 0.9 * force;
+  ramp.rate = 0.1 * force;
+  const auto answer = study::answer_ramp(scenario, ramp, 2e-3, {});
+  REQUIRE(answer.found);
+  CHECK(answer.settled);
+  CHECK_THAT(answer.value, WithinRel(force, kAccuracy));
+}
+
 }  // namespace
