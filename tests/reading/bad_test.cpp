@@ -216,7 +216,6 @@ const Break kBreaks[] = {
   {"scenario.yaml", "- {at: 0.1 s, drive: flexor, voltage: 6 V}", "- {at: 0.1 s, drive: flexor, voltage: 6 V, over: @@-1 s}", "timeline.1.over = -1 s is not allowed", ">= 0"},
   // limits
   {"limit.yaml", "sinewright: limit", "sinewright: @@scenario", "sinewright = scenario is not allowed", "this is a scenario file where a limit file is wanted"},
-  {"limit.yaml", "scenario: scenario.yaml", "scenario: @@none.yaml", "", "used by: limit.yaml:4:11"},
   {"limit.yaml", "tolerance: 0.01", "tolerance: @@0", "tolerance = 0 is not allowed", "above 0, up to 0.1"},
   {"limit.yaml", "tolerance: 0.01", "@@search: {key: duration, from: 1 s, to: 2 s}", "search is not allowed beside ramp", "exactly one of: ramp, search"},
   {"limit.yaml", "  rate: 2 mm/s", "  rate: @@2 mm", "ramp.rate = 2 mm is not allowed", "speed"},
@@ -243,6 +242,11 @@ const Break kBreaks[] = {
 // clang-format on
 
 }  // namespace
+
+TEST_CASE("bad files: a scenario that is not there is reported with the limit file that names it", "[errors]") {
+  const Broken made = broken({"limit.yaml", "scenario: scenario.yaml", "scenario: none.yaml", "", ""});
+  CHECK_THAT(message_of(made.texts), StartsWith("none.yaml: ") && Contains("used by: limit.yaml:4:11"));
+}
 
 TEST_CASE("bad files: each is refused at its line and column, with key and reason", "[errors]") {
   REQUIRE(message_of(good_files::all()).empty());
