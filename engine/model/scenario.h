@@ -62,6 +62,7 @@ struct Load {
 
 struct CommandVoltage {
   double voltage = 0;  ///< [V], positive winds the cord in
+  double over = 0;     ///< time in which it gets there, linearly, from the voltage that stands (none: from 0); 0: at once [s]
 };
 struct CommandCurrentLimit {
   double current = 0;  ///< [A]

@@ -101,7 +101,9 @@ Kind<WrittenCommand> command() {
   };
   Record<WrittenCommand> voltage = start("command_voltage", "Drive with a voltage.");
   voltage.need("voltage", &WrittenCommand::value, quantity("V"), "positive winds the cord in")
-      .check([](WrittenCommand& c, const Node&) { c.command = model::CommandVoltage{c.value}; });
+      .may("over", &WrittenCommand::over, quantity("s", not_negative()), Default{"0 s"},
+           "time in which the voltage gets there, linearly, from the one that stands; 0: at once")
+      .check([](WrittenCommand& c, const Node&) { c.command = model::CommandVoltage{c.value, c.over}; });
   Record<WrittenCommand> limit = start("command_current_limit", "Change the driver's current limit.");
   limit.need("current_limit", &WrittenCommand::value, quantity_or_none("A", positive(), 0), "the new limit")
       .check([](WrittenCommand& c, const Node&) { c.command = model::CommandCurrentLimit{c.value}; });

@@ -16,7 +16,7 @@ namespace {
 
 namespace fs = std::filesystem;
 
-const std::vector<std::string> kFileKinds = {"model", "parts", "scenario"};
+const std::vector<std::string> kFileKinds = {"model", "parts", "scenario", "limit"};
 const std::vector<std::string> kPartsMaps = {"materials", "surfaces", "friction_pairs",
                                              "lines",     "motors",   "gearheads"};
 
@@ -148,6 +148,18 @@ model::Scenario read_scenario(Source& source, const fs::path& path,
     return read_model(source, model_path, file.change, *root->file + ": change", model_overrides);
   });
   return resolve_scenario(file, std::move(model));
+}
+
+model::LimitStudy read_limit(Source& source, const fs::path& path, const std::vector<std::string>& overrides) {
+  const std::unique_ptr<Node> root = open_file(source, path, "limit");
+  for (const std::string& written : overrides) apply_override(*root, parse_override(written));
+  static const Kind<LimitFile> limit_kind = limit_file();
+  LimitFile file = limit_kind.read(*root);
+  file.study.name = file.name;
+  file.study.about = file.about;
+  file.study.scenario = (path.parent_path() / file.study.scenario).lexically_normal().string();
+  open_named(*root->find("scenario"), [&] { return open_file(source, file.study.scenario, "scenario"); });
+  return file.study;
 }
 
 }  // namespace sinewright::reading

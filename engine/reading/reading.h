@@ -5,6 +5,7 @@
 #include <string_view>
 #include <vector>
 
+#include "model/limit.h"
 #include "model/scenario.h"
 #include "reading/source.h"
 
@@ -34,7 +35,12 @@ namespace sinewright::reading {
 [[nodiscard]] model::Scenario read_scenario(Source& source, const std::filesystem::path& path,
                                             const std::vector<std::string>& overrides = {});
 
-/// The JSON Schema (draft 2020-12) of a file kind: "model", "parts" or "scenario". For editors: it knows
+/// Reads a limit file; the scenario that it names is left for the study to read, with the changes of each run.
+/// @throws InvalidInput as read_model.
+[[nodiscard]] model::LimitStudy read_limit(Source& source, const std::filesystem::path& path,
+                                           const std::vector<std::string>& overrides = {});
+
+/// The JSON Schema (draft 2020-12) of a file kind: "model", "parts", "scenario" or "limit". For editors: it knows
 /// keys, names and the form of quantities, while dimensions, ranges with units and references are checked on
 /// reading only.
 /// @throws InvalidInput for another kind.

@@ -15,8 +15,9 @@ using RecordPtr = std::shared_ptr<const RecordShown>;
 Shown shown_kind(std::string_view kind) {
   if (kind == "model") return model_file().shown;
   if (kind == "parts") return parts_file().shown;
+  if (kind == "limit") return limit_file().shown;
   if (kind == "scenario") return scenario_file().shown;
-  throw InvalidInput(fmt::format("there is no file kind '{}'\n  needed: model, parts or scenario", kind));
+  throw InvalidInput(fmt::format("there is no file kind '{}'\n  needed: model, parts, scenario or limit", kind));
 }
 
 // Every record below some value, each once, outer ones first.
@@ -114,7 +115,7 @@ std::string yaml_reference() {
       "This page is made from the tables that read the files (`sinewright::reading::yaml_reference`); a test "
       "keeps the "
       "two alike. Units are described in [units.md](units.md).\n\n"
-      "A file is one YAML map. Its first key says what it is: `sinewright: model`, `parts` or `scenario`. "
+      "A file is one YAML map. Its first key says what it is: `sinewright: model`, `parts`, `scenario` or `limit`. "
       "Keys stand "
       "once, unknown keys are errors. Names of parts are free: a letter, then letters, digits, `_` or `-`. "
       "Anchors, "
@@ -127,13 +128,14 @@ std::string yaml_reference() {
       "model), "
       "`--set \"model.lines.braid.diameter=0.6 mm\"` (a part, wherever it is defined).\n\n"
       "For editors there are JSON Schemas beside this page: [model](schema/model.schema.json), "
-      "[parts](schema/parts.schema.json), [scenario](schema/scenario.schema.json). They know keys, names and "
+      "[parts](schema/parts.schema.json), [scenario](schema/scenario.schema.json), [limit](schema/limit.schema.json). They know keys, names and "
       "the form of "
       "quantities; dimensions, conditions between keys and names of other parts are checked when a file is "
       "read.\n\n";
   std::set<std::string> seen;
   const std::pair<const char*, const char*> kinds[] = {
-      {"model", "Model files"}, {"parts", "Parts files"}, {"scenario", "Scenario files"}};
+      {"model", "Model files"}, {"parts", "Parts files"}, {"scenario", "Scenario files"},
+      {"limit", "Limit files"}};
   for (const auto& [kind, title] : kinds) {
     std::vector<RecordPtr> records;
     collect(shown_kind(kind), seen, records);

@@ -5,6 +5,7 @@
 #include <utility>
 #include <vector>
 
+#include "model/limit.h"
 #include "model/scenario.h"
 #include "quantity/quantity.h"
 #include "reading/kind.h"
@@ -155,7 +156,7 @@ struct WrittenObject {
 struct WrittenCommand {
   double time = 0;
   Name drive;
-  double value = 0, gain = 0, damping = 0;
+  double value = 0, over = 0, gain = 0, damping = 0;
   model::Leads leads = model::Leads::open;
   model::Command command;
 };
@@ -190,9 +191,14 @@ struct ScenarioFile : Heading {
   std::vector<WrittenRequirement> require;
 };
 
-/// The three file kinds, each described once for reading, schema and reference.
+struct LimitFile : Heading {
+  model::LimitStudy study;
+};
+
+/// The four file kinds, each described once for reading, schema and reference.
 [[nodiscard]] Kind<PartsFile> parts_file();
 [[nodiscard]] Kind<ModelFile> model_file();
 [[nodiscard]] Kind<ScenarioFile> scenario_file();
+[[nodiscard]] Kind<LimitFile> limit_file();
 
 }  // namespace sinewright::reading

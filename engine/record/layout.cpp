@@ -42,6 +42,8 @@ void write_content(hid_t place, const std::string& name, const std::string& path
   write_attribute(dataset.id(), "path", path);
 }
 
+}  // namespace
+
 void write_inputs(hid_t file, const Inputs& inputs) {
   const Handle group = make_group(file, "inputs");
   write_text(group.id(), "engine_version", inputs.engine_version, "version of the engine that made the record");
@@ -69,8 +71,6 @@ void write_inputs(hid_t file, const Inputs& inputs) {
   for (std::size_t i = 0; i < inputs.files.size(); ++i)
     write_content(files.id(), fmt::format("file_{:03}", i), inputs.files[i].first, inputs.files[i].second);
 }
-
-}  // namespace
 
 const Channel& time_channel() {
   static const Channel channel{"/time", "s", "simulated time", {}};

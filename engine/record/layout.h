@@ -8,6 +8,7 @@
 namespace sinewright::record {
 
 inline constexpr const char* kFormat = "sinewright record";
+inline constexpr const char* kLimitFormat = "sinewright limit";
 inline constexpr int kFormatVersion = 1;
 inline constexpr const char* kPartial = "partial";  // outcome of a file whose run has not finished
 
@@ -24,6 +25,9 @@ enum class FileKind { partial, whole };
 
 /// Root attributes and /inputs.
 void write_frame(hid_t file, const std::vector<Channel>& channels, const Inputs& inputs, const std::string& outcome);
+
+/// The group /inputs.
+void write_inputs(hid_t file, const Inputs& inputs);
 
 void describe(hid_t dataset, const std::string& units, const std::string& description);
 

@@ -47,6 +47,7 @@ void require_format(hid_t file) {
   } catch (const CallFailure&) {
     throw CallFailure(foreign);
   }
+  if (format == kLimitFormat) throw CallFailure("it is the record of a limit, not of a run; 'sinewright plot' draws it");
   if (format != kFormat) throw CallFailure(foreign);
   const auto version = read_number_attribute(file, "format_version");
   if (version != kFormatVersion)

@@ -2,16 +2,15 @@
 
 #include <fcntl.h>
 #include <sys/file.h>
-#include <unistd.h>
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <cerrno>
 #include <chrono>
-#include <cstring>
 #include <optional>
 
+#include "record/settle.h"
 #include "record/whole_file.h"
 
 namespace sinewright::record {
@@ -23,31 +22,6 @@ constexpr std::size_t kBufferRows = 1024;
 // Half of the promised second, so that a slow disk or a busy machine does not break the promise.
 constexpr auto kFlushInterval = std::chrono::milliseconds(500);
 
-// A descriptor that closes itself, for the few system calls that HDF5 does not do.
-class Descriptor {
- public:
-  Descriptor(const std::filesystem::path& path, int flags) : number_(open(path.c_str(), flags | O_CLOEXEC)) {}
-  ~Descriptor() {
-    if (number_ >= 0) close(number_);
-  }
-  Descriptor(const Descriptor&) = delete;
-  Descriptor& operator=(const Descriptor&) = delete;
-  [[nodiscard]] int number() const { return number_; }
-
- private:
-  int number_;
-};
-
-[[noreturn]] void fail_errno(const char* doing) { throw CallFailure(fmt::format("{}: {}", doing, std::strerror(errno))); }
-
-std::filesystem::path packing_path(const std::filesystem::path& file) {
-  return std::filesystem::path(file).replace_extension(".packing.h5");
-}
-
-std::filesystem::path folder_of(const std::filesystem::path& file) {
-  return file.has_parent_path() ? file.parent_path() : std::filesystem::path(".");
-}
-
 // HDF5 locks a file that it writes; a partial file that is locked belongs to a living run.
 void require_free(const std::filesystem::path& partial) {
   std::error_code error;
@@ -55,29 +29,6 @@ void require_free(const std::filesystem::path& partial) {
   const Descriptor old(partial, O_RDONLY);
   if (old.number() >= 0 && flock(old.number(), LOCK_EX | LOCK_NB) != 0 && errno == EWOULDBLOCK)
     throw CallFailure("another run is writing it; give this one another name");
-}
-
-void move_file(const std::filesystem::path& from, const std::filesystem::path& to) {
-  if (std::rename(from.c_str(), to.c_str()) != 0) fail_errno("give it its name");
-}
-
-// Makes a file by `make(path)` under a name of its own and moves it to `to` once it is sound, so that nothing half made
-// ever stands under `to`, and what stood there before goes only then.
-template <class Make>
-void make_then_move(const std::filesystem::path& packing, const std::filesystem::path& to, Make&& make) {
-  try {
-    make(packing);
-    move_file(packing, to);
-  } catch (...) {
-    std::error_code ignored;
-    std::filesystem::remove(packing, ignored);
-    throw;
-  }
-}
-
-void to_disk(const std::filesystem::path& path, int flags) {
-  const Descriptor descriptor(path, flags);
-  if (descriptor.number() < 0 || fsync(descriptor.number()) != 0) fail_errno("bring the file to the disk");
 }
 
 }  // namespace

@@ -16,7 +16,10 @@ namespace {
 // Instants at which something outside changes at once or bends: steps end there exactly.
 std::vector<double> breakpoints(const model::Scenario& scenario) {
   std::vector<double> times;
-  for (const auto& entry : scenario.timeline) times.push_back(entry.time);
+  for (const auto& entry : scenario.timeline) {
+    times.push_back(entry.time);
+    if (const auto* voltage = std::get_if<model::CommandVoltage>(&entry.command)) times.push_back(entry.time + voltage->over);
+  }
   for (const auto& load : scenario.loads) times.insert(times.end(), load.force.time.begin(), load.force.time.end());
   for (const auto& object : scenario.objects)
     if (const auto* path = std::get_if<model::HeldOnPath>(&object.hold))
@@ -29,10 +32,14 @@ std::vector<double> breakpoints(const model::Scenario& scenario) {
   return times;
 }
 
-std::string apply(const model::Command& command, DriveCommand& drive) {
+std::string apply(const model::Command& command, double time, DriveCommand& drive) {
   if (const auto* voltage = std::get_if<model::CommandVoltage>(&command)) {
+    drive.rise_from = drive.kind == DriveCommand::Kind::voltage ? voltage_at(drive, time) : 0;
+    drive.rise_begin = time;
+    drive.rise_time = voltage->over;
     drive.kind = DriveCommand::Kind::voltage;
     drive.voltage = voltage->voltage;
+    if (voltage->over > 0) return fmt::format("voltage {:g} V over {:g} s", voltage->voltage, voltage->over);
     return fmt::format("voltage {:g} V", voltage->voltage);
   }
   if (const auto* limit = std::get_if<model::CommandCurrentLimit>(&command)) {
@@ -116,7 +123,7 @@ RunResult run(const System& system, const RunListener& listener) {
         while (next_entry < scenario.timeline.size() && scenario.timeline[next_entry].time <= state.time) {
           const model::TimelineEntry& entry = scenario.timeline[next_entry++];
           const auto d = static_cast<std::size_t>(entry.drive);
-          result.events.push_back({state.time, "command", system.model().drives[d].name, apply(entry.command, commands[d])});
+          result.events.push_back({state.time, "command", system.model().drives[d].name, apply(entry.command, entry.time, commands[d])});
           off[d] = commands[d].kind == DriveCommand::Kind::off;
           stepper.restart();
         }

@@ -409,7 +409,7 @@ void Stage::evaluate_shafts(const State& start, const StageBase&, const std::vec
         break;
       case DriveCommand::Kind::voltage:
         input.mode = drive::DriverMode::voltage;
-        input.commanded_voltage = command.voltage;
+        input.commanded_voltage = voltage_at(command, time_);
         break;
       case DriveCommand::Kind::angle: {
         input.mode = drive::DriverMode::voltage;

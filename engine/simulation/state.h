@@ -28,9 +28,16 @@ struct DriveCommand {
   Kind kind = Kind::off;
   model::Leads leads = model::Leads::open;
   double voltage = 0;
+  double rise_from = 0, rise_begin = 0, rise_time = 0;  ///< the voltage gets there linearly; time 0: at once [V, s, s]
   model::CommandAngle angle;
   double current_limit = 0;  ///< [A], 0: none
 };
+
+/// What a voltage command asks for at a time [V].
+[[nodiscard]] inline double voltage_at(const DriveCommand& command, double time) {
+  if (time >= command.rise_begin + command.rise_time) return command.voltage;
+  return command.rise_from + (command.voltage - command.rise_from) * (time - command.rise_begin) / command.rise_time;
+}
 
 /// The state at time 0: at rest, cords at their pretension or slack, everything at ambient temperature.
 /// @throws InvalidInput if a span of a cord has no length.

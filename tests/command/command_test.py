@@ -27,7 +27,7 @@ except ImportError:
 TOOL = os.environ["SINEWRIGHT"]
 SERIES = os.environ["SINEWRIGHT_SERIES"]
 SOURCE = Path(os.environ["SINEWRIGHT_SOURCE_DIR"])
-COMMANDS = ["run", "inspect", "plot"]
+COMMANDS = ["run", "inspect", "limit", "plot"]
 
 SHORT = """sinewright: scenario
 name: short
@@ -688,6 +688,76 @@ class Progress(Place):
     def test_quiet_shows_none_on_a_terminal_either(self):
         samples, code, _, text = run_on_terminal(["run", self.scenario, "--quiet", *self.LONG], self.folder, lambda *_: False)
         self.assertEqual((samples, code, text), ([], 0, ""))
+
+
+LIMIT = """sinewright: limit
+name: least voltage
+scenario: short.yaml
+search: {key: timeline.0.voltage, from: 1 V, to: 6 V, samples: 4}
+tolerance: 0.02
+"""
+
+
+class Limit(Place):
+    def setUp(self):
+        super().setUp()
+        self.limit = self.write("least", LIMIT)
+
+    def test_an_answer_has_unit_error_and_the_runs_behind_it(self):
+        result = self.expect(0, "limit", self.limit)
+        self.assertRegex(result.stdout, r"timeline\.0\.voltage = [\d.]+ V ± [\d.]+ V")
+        self.assertIn("is asked", result.stdout)
+        self.assertIn("not certification", result.stdout)
+        self.assertEqual(self.files(), ["out/least.limit.h5"])
+
+    def test_the_result_is_the_same_for_any_number_of_threads_to_the_byte(self):
+        texts = [self.expect(0, "limit", self.limit, "--json", "--threads", n, "--out", "one.h5").stdout for n in (1, 2, 3)]
+        self.assertEqual(texts[0], texts[1])
+        self.assertEqual(texts[0], texts[2])
+        first = (self.folder / "one.h5").read_bytes()
+        self.expect(0, "limit", self.limit, "--threads", 1, "--out", "one.h5")
+        self.assertEqual(first, (self.folder / "one.h5").read_bytes())
+
+    def test_json_tells_every_run(self):
+        told = json.loads(self.expect(0, "limit", self.limit, "--json").stdout)
+        (limit,) = told["limits"]
+        self.assertEqual(told["unit"], "V")
+        self.assertTrue(limit["found"] and limit["settled"] and limit["monotone"])
+        self.assertLessEqual(limit["error"], 0.02 * limit["value"] * 1.01)
+        holds = [run["value"] for run in limit["runs"] if run["holds"]]
+        fails = [run["value"] for run in limit["runs"] if not run["holds"]]
+        self.assertGreater(limit["value"], max(fails))
+        self.assertLess(limit["value"], min(holds))
+
+    def test_1_when_there_is_no_limit_within_the_range(self):
+        result = self.expect(1, "limit", self.limit, "--set", "search.from=5 V")
+        self.assertIn("every sample holds", result.stdout)
+
+    def test_2_for_bad_files_and_names(self):
+        self.assertIn("least.yaml", self.expect(2, "limit", self.write("bad", LIMIT.replace("4}", "2}"))).stderr.replace("bad", "least"))
+        self.assertIn("is not a known key", self.expect(2, "limit", self.limit, "--set", "search.key=duratoin").stderr)
+        self.assertIn("a limit file is wanted", self.expect(2, "limit", self.scenario).stderr)
+        self.assertIn("requires nothing", self.expect(2, "limit", self.limit, "--set", "scenario.require=[]").stderr)
+
+    def test_3_when_no_run_can_go_on(self):
+        stuck = ["--set", "scenario.solver.min_step=5 ms", "--set", "scenario.solver.tolerance=1e-9"]
+        self.assertIn("ended early", self.expect(3, "limit", self.limit, *stuck).stdout)
+
+    def test_the_record_names_itself_when_it_is_taken_for_a_run(self):
+        self.expect(0, "limit", self.limit, "--quiet")
+        self.assertIn("record of a limit", self.expect(2, "run", "out/least.limit.h5").stderr)
+
+    @unittest.skipIf(h5py is None, "h5py is not installed")
+    def test_the_record_holds_every_run_with_its_overrides(self):
+        told = json.loads(self.expect(0, "limit", self.limit, "--json").stdout)["limits"][0]["runs"]
+        with h5py.File(self.folder / "out/least.limit.h5") as record:
+            limit = record["limits/limit_000"]
+            for i, run in enumerate(told):
+                kept = limit[f"run_{i:03}"]
+                self.assertEqual(kept["value"][()], run["value"])
+                self.assertEqual(list(kept.attrs["overrides"]), run["overrides"])
+                self.assertIn("joint_angle.MCP", kept["summary"])
+        self.assertEqual([name for name in self.files() if "packing" in name], [])
 
 
 if __name__ == "__main__":

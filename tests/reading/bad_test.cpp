@@ -62,6 +62,7 @@ std::string message_of(const good_files::Texts& texts, const std::vector<std::st
   reading::Source source(texts);
   try {
     (void)reading::read_scenario(source, "scenario.yaml", overrides);
+    (void)reading::read_limit(source, "limit.yaml");
   } catch (const InvalidInput& error) {
     return error.what();
   }
@@ -236,6 +237,19 @@ const Break kBreaks[] = {
   {"scenario.yaml", "at_most: 50 N", "at_most: @@1 N", "require.0.at_most = 1 N is not allowed", "at_most >= at_least"},
   {"scenario.yaml", "at_most: 50 N", "at_most: @@50 mm", "require.0.at_most = 50 mm is not allowed", "dimension of at_least"},
   {"scenario.yaml", "at_least: 5 N, at_most: 50 N", "at_most: @@5 kkg", "require.0.at_most = 5 kkg is not allowed", "not a known unit"},
+  {"scenario.yaml", "- {at: 0.1 s, drive: flexor, voltage: 6 V}", "- {at: 0.1 s, drive: flexor, voltage: 6 V, over: @@-1 s}", "timeline.1.over = -1 s is not allowed", ">= 0"},
+  // limits
+  {"limit.yaml", "sinewright: limit", "sinewright: @@scenario", "sinewright = scenario is not allowed", "this is a scenario file where a limit file is wanted"},
+  {"limit.yaml", "tolerance: 0.01", "tolerance: @@0", "tolerance = 0 is not allowed", "above 0, up to 0.1"},
+  {"limit.yaml", "tolerance: 0.01", "@@search: {key: duration, from: 1 s, to: 2 s}", "search is not allowed beside ramp", "exactly one of: ramp, search"},
+  {"limit.yaml", "  rate: 2 mm/s", "  rate: @@2 mm", "ramp.rate = 2 mm is not allowed", "speed"},
+  {"limit.yaml", "  rate: 2 mm/s", "  rate: @@0 mm/s", "ramp.rate = 0 mm/s is not allowed", "> 0"},
+  {"limit.yaml", "  most: 8 mm", "  most: @@-8 mm", "ramp.most = -8 mm is not allowed", "most > from"},
+  {"limit.yaml", "  halvings: 3", "  halvings: @@2.5", "ramp.halvings = 2.5 is not allowed", "a whole number from 1 to 12"},
+  {"limit.yaml", "answer: peak_force", "answer: @@force", "ramp.answer = force is not allowed", "one of: displacement, peak_force"},
+  {"limit.yaml", "{object_leaves: wedge", "@@{object_goes: wedge", "ramp.until: a key is missing", "object_leaves"},
+  {"limit.yaml", "more_than: 5 mm", "more_than: @@5 deg", "ramp.until.more_than = 5 deg is not allowed", "a length"},
+  {"limit.yaml", "- {name: ambient, set: [ambient]", "- @@{name: ambient", "map.0.set is missing", "key paths"},
   // YAML itself
   {"scenario.yaml", "name: scenario of the reading tests", "name: @@\"scenario of the reading tests", "this quote is not closed on its line", "a closing \""},
   {"scenario.yaml", "name: scenario of the reading tests", "name: @@'scenario\nabout: it''s", "this quote is not closed on its line", "a closing '"},
@@ -252,6 +266,11 @@ const Break kBreaks[] = {
 // clang-format on
 
 }  // namespace
+
+TEST_CASE("bad files: a scenario that is not there is reported with the limit file that names it", "[errors]") {
+  const Broken made = broken({"limit.yaml", "scenario: scenario.yaml", "scenario: none.yaml", "", ""});
+  CHECK_THAT(message_of(made.texts), StartsWith("none.yaml: ") && Contains("used by: limit.yaml:4:11"));
+}
 
 TEST_CASE("bad files: each is refused at its line and column, with key and reason", "[errors]") {
   REQUIRE(message_of(good_files::all()).empty());

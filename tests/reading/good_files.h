@@ -23,7 +23,8 @@ using Texts = std::vector<std::pair<std::string, std::string>>;
 inline Texts all() {
   return {{"parts.yaml", text("parts.yaml")},
           {"model.yaml", text("model.yaml")},
-          {"scenario.yaml", text("scenario.yaml")}};
+          {"scenario.yaml", text("scenario.yaml")},
+          {"limit.yaml", text("limit.yaml")}};
 }
 
 }  // namespace good_files

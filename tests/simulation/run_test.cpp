@@ -433,4 +433,31 @@ TEST_CASE(
   CHECK(heavy > 1.10 * light);
 }
 
+TEST_CASE("run: a voltage that is asked for over a time gets there linearly, from the one that stands") {
+  model::Scenario scenario;
+  auto& m = scenario.model;
+  m.bodies = {parts::fixed_body("knuckle")};
+  m.supplies = {parts::supply(6)};
+  auto drive = parts::plain_drive();
+  drive.motor.static_drag = drive.motor.kinetic_drag = 1;  // the rotor stands: the current is voltage over resistance
+  m.drives = {drive};
+  scenario.duration = 4;
+  scenario.timeline = {{0.5, 0, model::CommandVoltage{1, 1}}, {2, 0, model::CommandVoltage{3, 0.5}}, {3, 0, model::CommandVoltage{-1, 0}}};
+  const simulation::System system(scenario);
+  const auto asked = [](double t) {
+    return t <= 0.5 ? 0 : t <= 1.5 ? t - 0.5 : t <= 2 ? 1 : t <= 2.5 ? 1 + 4 * (t - 2) : t <= 3 ? 3.0 : -1.0;
+  };
+  simulation::RunListener listener;
+  int looked = 0;
+  listener.step = [&](const simulation::Stage& stage, const simulation::State& state) {
+    if (state.time > 0) {
+      CHECK(std::abs(stage.shaft[0].electric.current - asked(state.time)) < 1e-9);
+      ++looked;
+    }
+    return false;
+  };
+  CHECK(simulation::run(system, listener).complete);
+  CHECK(looked > 20);
+}
+
 }  // namespace

@@ -39,6 +39,7 @@ struct RunOptions {
 
 int run_command(const std::string& scenario, const RunOptions& run, const CommonOptions& options);
 int inspect_command(const std::string& model, const InspectOptions& inspect, const CommonOptions& options);
+int limit_command(const std::string& file, const CommonOptions& options);
 int plot_command(const std::string& record, const PlotOptions& shown, const CommonOptions& options);
 
 }  // namespace sinewright::tool

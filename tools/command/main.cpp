@@ -74,9 +74,18 @@ int main(int argc, char** argv) {
                   "         sinewright inspect models/demo-finger.yaml --fits");
   inspect->callback([&] { code = sinewright::tool::inspect_command(input, inspect_options, options); });
 
+  CLI::App* limit = app.add_subcommand("limit", "find the load or value at which something gives way");
+  limit->add_option("FILE", input, "limit file (YAML)")->required();
+  limit->add_option("--out", options.out, "the record of all probing runs (default: out/<file name>.limit.h5)");
+  add_common(limit, options);
+  limit->footer("--set reaches the limit file; 'scenario.…' its scenario, 'scenario.model.…' the model.\n"
+                "Exit code 1: no limit was found within the range.\n"
+                "Example: sinewright limit scenarios/limits/back-drive.yaml --set 'scenario.model.cords.flexor.channel.friction=0.2'");
+  limit->callback([&] { code = sinewright::tool::limit_command(input, options); });
+
   sinewright::tool::PlotOptions plot_options;
   CLI::App* plot = app.add_subcommand("plot", "draw the figures of a record for a design review");
-  plot->add_option("RECORD", input, "record (.h5) that 'sinewright run' wrote, whole or partial")->required();
+  plot->add_option("RECORD", input, "record (.h5) that 'sinewright run' or 'sinewright limit' wrote, whole or partial")->required();
   plot->add_option("--out", options.out, "folder for the figures (default: the record's path without .h5)");
   plot->add_option("--format", plot_options.formats, "png, svg, pdf; separated by commas (default: all three)")
       ->delimiter(',')

@@ -31,7 +31,10 @@ int plot_command(const std::string& record, const PlotOptions& shown, const Comm
   draw.formats = shown.formats;
   if (!shown.from.empty()) draw.from = time_from("--from", shown.from);
   if (!shown.to.empty()) draw.to = time_from("--to", shown.to);
-  const auto files = plot::draw_all(record, folder, draw);
+  const bool limit = record::is_limit(record);
+  if (limit && (!shown.from.empty() || !shown.to.empty()))
+    throw InvalidInput("the record of a limit has no stretch of time to show: leave --from and --to out");
+  const auto files = limit ? plot::draw_limit(record, folder, draw.formats) : plot::draw_all(record, folder, draw);
   if (options.json) {
     nlohmann::ordered_json json;
     for (const auto& file : files) json["files"].push_back(file.string());

@@ -6,6 +6,7 @@
 
 #include "model/scenario.h"
 #include "plot/gnuplot.h"
+#include "record/limit_file.h"
 #include "record/reader.h"
 
 namespace sinewright::plot {
@@ -28,6 +29,8 @@ struct Subject {
 [[nodiscard]] Script margin_figure(const Subject& subject);
 [[nodiscard]] Script energy_figure(const Subject& subject);
 
+[[nodiscard]] Script limit_figure(const record::LimitRecord& record);
+
 struct DrawOptions {
   std::vector<std::string> formats = {"png", "svg", "pdf"};
   double from = 0;    ///< [s]; the figures over time begin here
@@ -40,5 +43,9 @@ struct DrawOptions {
 std::vector<std::filesystem::path> draw_all(const std::filesystem::path& record_file,
                                             const std::filesystem::path& folder,
                                             const DrawOptions& options = {});
+
+/// Draws the record of a limit.
+std::vector<std::filesystem::path> draw_limit(const std::filesystem::path& record_file, const std::filesystem::path& folder,
+                                              const std::vector<std::string>& formats);
 
 }  // namespace sinewright::plot

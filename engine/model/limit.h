@@ -1,0 +1,75 @@
+#pragma once
+
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "model/scenario.h"
+#include "quantity/invalid_input.h"
+
+namespace sinewright::model {
+
+/// The force of a named load.
+struct RiseOfLoad {
+  std::string load;
+};
+/// The displacement of a named object from its start pose, whatever it takes.
+struct RiseOfDisplacement {
+  std::string object;
+  Vector3d direction = Vector3d::UnitX();  ///< world, unit vector
+};
+/// The voltage of a drive.
+struct RiseOfVoltage {
+  std::string drive;
+};
+using Rise = std::variant<RiseOfLoad, RiseOfDisplacement, RiseOfVoltage>;
+
+enum class EndEvent { shaft_turns, joint_moves, object_leaves, motor_stalls };
+
+/// Until what a ramp goes on. A further kind of end (a margin below 1, for instance) joins here and in study/end_watch.
+struct RampEnd {
+  EndEvent event = EndEvent::shaft_turns;
+  std::string subject;   ///< drive, joint or object; empty: any
+  double more_than = 0;  ///< turn or motion since the ramp began [rad], way of the object [m], time at rest of a stall [s]
+};
+
+/// One run in which a quantity rises slowly until something happens.
+struct Ramp {
+  Rise what;
+  double start = 0;  ///< [s]
+  double from = 0;   ///< value until then, SI
+  double rate = 0;   ///< SI per second, > 0
+  double most = 0;   ///< where the rise ends, SI, above `from`
+  RampEnd until;
+  bool peak_force = false;  ///< of a displacement: the answer is the greatest force against it up to the event, not the way
+  int halvings = 5;         ///< of the rate, at most
+};
+
+/// The last value of a key at which the scenario's requirements hold.
+struct Search {
+  std::string key;         ///< as in --set
+  double from = 0, to = 0; ///< in `unit`
+  std::string unit;        ///< as written; empty: none
+  int samples = 9;
+  bool logarithmic = false;
+};
+
+/// One way of going through variants: every value is given to all keys.
+struct MapAxis {
+  std::string name;
+  std::vector<std::string> keys;
+  std::vector<std::string> values;
+};
+
+struct LimitStudy {
+  std::string name;
+  std::string about;
+  std::string scenario;             ///< path
+  std::vector<std::string> change;  ///< as --set, before every run
+  std::variant<Ramp, Search> task;
+  std::vector<MapAxis> map;         ///< none, one or two
+  double tolerance = 5e-3;          ///< relative
+  Place place;                      ///< of ramp or search, for messages
+};
+
+}  // namespace sinewright::model

@@ -1,0 +1,171 @@
+#include "reading/describe.h"
+
+namespace sinewright::reading {
+namespace {
+
+using model::EndEvent;
+using model::RampEnd;
+
+// Quantities of unlike kinds under one key ("rate") need the kind of the rise, so each rise is a record of its own.
+struct WrittenRamp : model::Ramp {
+  std::string load, object, drive;
+  Vector3d direction = Vector3d::UnitX();
+};
+
+Kind<RampEnd> ramp_end() {
+  const auto record = [](const std::string& name, const std::string& about, const std::string& key, const std::string& what,
+                         EndEvent event, const std::string& more, const std::string& unit, const std::string& standard,
+                         const std::string& meaning) {
+    Record<RampEnd> made(name, about);
+    made.need(key, &RampEnd::subject, text(), what + ", or any")
+        .may(more, &RampEnd::more_than, quantity(unit, positive()), Default{standard}, meaning)
+        .check([event](RampEnd& end, const Node&) {
+          end.event = event;
+          if (end.subject == "any") end.subject.clear();
+        });
+    return made.kind();
+  };
+  return by_key<RampEnd>(
+      {{"shaft_turns", record("end_shaft_turns", "The ramp ends when an output shaft has turned.", "shaft_turns", "a drive",
+                              EndEvent::shaft_turns, "more_than", "rad", "0.5 deg", "since the ramp began, either way")},
+       {"joint_moves", record("end_joint_moves", "The ramp ends when a joint has moved.", "joint_moves", "a joint",
+                              EndEvent::joint_moves, "more_than", "rad", "0.2 deg", "since the ramp began, either way")},
+       {"object_leaves", record("end_object_leaves", "The ramp ends when an object has no contact left or has moved.",
+                                "object_leaves", "an object", EndEvent::object_leaves, "more_than", "m", "20 mm",
+                                "way since the ramp began")},
+       {"motor_stalls", record("end_motor_stalls", "The ramp ends when a shaft that was turning under power stands.",
+                               "motor_stalls", "a drive", EndEvent::motor_stalls, "longer_than", "s", "20 ms",
+                               "at rest")}});
+}
+
+Kind<model::Ramp> ramp() {
+  const auto start = [](const std::string& name, const std::string& about, const std::string& unit,
+                        const std::string& per_second) {
+    Record<WrittenRamp> record(name, about);
+    record.may("start", &WrittenRamp::start, quantity("s", not_negative()), Default{"0 s"}, "when the rise begins")
+        .may("from", &WrittenRamp::from, quantity(unit), Default{"0 " + unit}, "value until then")
+        .need("rate", &WrittenRamp::rate, quantity(per_second, positive()), "of the first run; later ones take half of it")
+        .need("most", &WrittenRamp::most, quantity(unit), "where the rise ends")
+        .may("halvings", &WrittenRamp::halvings,
+             turned_into<int, double>(number({1, 12, false, false, "a whole number from 1 to 12"}),
+                                      [](double value, const Node& node) {
+                                        if (value != static_cast<int>(value)) throw not_allowed(node, "a whole number from 1 to 12");
+                                        return static_cast<int>(value);
+                                      }),
+             Default{"5"}, "of the rate, at most")
+        .need("until", &WrittenRamp::until, ramp_end(), "the event that ends it")
+        .check([](WrittenRamp& value, const Node& node) {
+          if (value.most <= value.from) throw not_allowed(*node.find("most"), "most > from");
+        });
+    return record;
+  };
+  Record<WrittenRamp> load = start("ramp_of_load", "The force of a load rises.", "N", "N/s");
+  load.need("load", &WrittenRamp::load, text(), "a load of the scenario").check([](WrittenRamp& value, const Node&) {
+    value.what = model::RiseOfLoad{value.load};
+  });
+  Record<WrittenRamp> object = start("ramp_of_displacement", "An object is moved, whatever it takes.", "m", "m/s");
+  object.need("displace", &WrittenRamp::object, text(), "an object of the scenario")
+      .need("direction", &WrittenRamp::direction, direction(), "in the world")
+      .may("answer", &WrittenRamp::peak_force, word<bool>({{"displacement", false}, {"peak_force", true}}),
+           Default{"displacement"}, "how far it got, or the greatest force that the contacts held against it")
+      .check([](WrittenRamp& value, const Node&) {
+        value.what = model::RiseOfDisplacement{value.object, value.direction};
+      });
+  Record<WrittenRamp> voltage = start("ramp_of_voltage", "The voltage of a drive rises.", "V", "V/s");
+  voltage.need("drive", &WrittenRamp::drive, text(), "a drive of the model").check([](WrittenRamp& value, const Node&) {
+    value.what = model::RiseOfVoltage{value.drive};
+  });
+  return turned_into<model::Ramp, WrittenRamp>(
+      by_key<WrittenRamp>({{"load", load.kind()}, {"displace", object.kind()}, {"drive", voltage.kind()}}),
+      [](const WrittenRamp& value, const Node&) { return static_cast<const model::Ramp&>(value); });
+}
+
+Kind<model::Search> search() {
+  struct WrittenSearch : model::Search {
+    Quantity low, high;
+  };
+  Kind<Quantity> end;
+  end.shown.words = "a number with the unit of the key, such as \"5 N\"";
+  end.shown.schema = {{"type", {"string", "number"}}};
+  end.read = [words = end.shown.words](const Node& node) {
+    if (node.kind != Node::Kind::text) throw not_allowed(node, words);
+    try {
+      return parse_any_quantity(node.text);
+    } catch (const QuantityProblem& problem) {
+      throw not_allowed(node, words, problem.hint);
+    }
+  };
+  Record<WrittenSearch> record("search", "The last value of a key at which the scenario's requirements hold.");
+  record.need("key", &WrittenSearch::key, text(), "path of a number of scenario or model, as in --set")
+      .need("from", &WrittenSearch::low, end, "one end of the bracket")
+      .need("to", &WrittenSearch::high, end, "the other end, above it")
+      .may("samples", &WrittenSearch::samples,
+           turned_into<int, double>(number({3, 101, false, false, "a whole number from 3 to 101"}),
+                                    [](double value, const Node& node) {
+                                      if (value != static_cast<int>(value)) throw not_allowed(node, "a whole number from 3 to 101");
+                                      return static_cast<int>(value);
+                                    }),
+           Default{"9"}, "runs over the bracket, before it is narrowed down")
+      .may("spacing", &WrittenSearch::logarithmic, word<bool>({{"linear", false}, {"logarithmic", true}}), Default{"linear"},
+           "of the samples")
+      .check([](WrittenSearch& value, const Node& node) {
+        const Node& to = *node.find("to");
+        if (!same_dimension(value.low.unit, value.high.unit)) throw not_allowed(to, "the dimension of from");
+        value.unit = value.low.unit;
+        value.from = from_si(value.low.si, value.unit);
+        value.to = from_si(value.high.si, value.unit);
+        if (value.to <= value.from) throw not_allowed(to, "to > from");
+        if (value.logarithmic && value.from <= 0)
+          throw not_allowed(*node.find("from"), "> 0 with logarithmic spacing");
+        if (value.key.find('=') != std::string::npos || value.key.empty())
+          throw not_allowed(*node.find("key"), "a path such as duration, without '='");
+      });
+  return turned_into<model::Search, WrittenSearch>(
+      record.kind(), [](const WrittenSearch& value, const Node&) { return static_cast<const model::Search&>(value); });
+}
+
+Kind<model::MapAxis> map_axis() {
+  using model::MapAxis;
+  Record<MapAxis> record("map_axis", "One way of going through variants: each value is given to all keys.");
+  record.need("name", &MapAxis::name, text(), "shown in tables and plots")
+      .need("set", &MapAxis::keys, list_of(text(), "a list of 1 or more key paths", 1), "as in --set, without '='")
+      .need("to", &MapAxis::values, list_of(text(), "a list of 1 or more values", 1), "the values, each as one text");
+  return record.kind();
+}
+
+}  // namespace
+
+Kind<LimitFile> limit_file() {
+  struct Written : LimitFile {
+    std::string scenario;
+    std::vector<std::string> change;
+    std::variant<model::Ramp, model::Search> task;
+    std::vector<model::MapAxis> map;
+    double tolerance = 0;
+  };
+  using Task = std::variant<model::Ramp, model::Search>;
+  Record<Written> record("limit_file", "At which value something happens, or a requirement ceases to hold.");
+  add_heading(record, "limit", true);
+  record.need("scenario", &Written::scenario, text(), "the scenario file, relative to the folder of this file")
+      .may("change", &Written::change, list_of(text(), "a list of changes"), Absent{"none"},
+           "values of the scenario that differ, each as 'key.path=value'; 'model.…' reaches the model")
+      .one_of("task", "ramp", &Written::task,
+              turned_into<Task, model::Ramp>(ramp(), [](const model::Ramp& value, const Node&) { return Task(value); }),
+              "one run in which something rises until an event")
+      .one_of("task", "search", &Written::task,
+              turned_into<Task, model::Search>(search(), [](const model::Search& value, const Node&) { return Task(value); }),
+              "many runs that bracket a value")
+      .may("map", &Written::map, list_of(map_axis(), "a list of 1 or 2 axes", 1, 2), Absent{"a single limit"},
+           "the same for each of several variants")
+      .may("tolerance", &Written::tolerance, number({0, 0.1, true, false, "above 0, up to 0.1"}), Default{"0.005"},
+           "relative: how little the answer may move when a ramp's rate is halved; half the width of a search's last bracket")
+      .check([](Written& value, const Node& node) {
+        const Node* task = node.find("ramp");
+        if (task == nullptr) task = node.find("search");
+        value.study = {"", "", value.scenario, value.change, value.task, value.map, value.tolerance, task->place()};
+      });
+  return turned_into<LimitFile, Written>(record.kind(),
+                                         [](const Written& value, const Node&) { return static_cast<const LimitFile&>(value); });
+}
+
+}  // namespace sinewright::reading

@@ -1,0 +1,35 @@
+#pragma once
+
+#include <functional>
+#include <string>
+#include <vector>
+
+#include "model/limit.h"
+#include "reading/reading.h"
+#include "study/ramp.h"
+#include "study/search.h"
+
+namespace sinewright::study {
+
+/// One variant of a map: which value of each axis, and its limit.
+struct Point {
+  std::vector<std::size_t> place;      ///< index into the values of each axis; empty without a map
+  std::vector<std::string> overrides;  ///< what the axes set
+  Answer answer;
+};
+
+struct LimitResult {
+  std::string quantity;  ///< what the limit is one of: "force of pull", or a key
+  std::string unit;      ///< of every answer's value and error; empty: none
+  std::vector<Point> points;  ///< the last axis varies fastest
+};
+
+/// Does what a limit file asks. The result does not depend on the number of threads, to the bit.
+/// @param overrides  from the command line, for the scenario ("model.…" reaches the model); they come last.
+/// @param progress   called with the number of runs done so far, from any thread, one at a time.
+/// @throws InvalidInput where a file, a value or a name does not fit.
+[[nodiscard]] LimitResult find_limit(reading::Source& source, const model::LimitStudy& study,
+                                     const std::vector<std::string>& overrides = {}, int threads = 0,
+                                     const std::function<void(int runs)>& progress = {});
+
+}  // namespace sinewright::study

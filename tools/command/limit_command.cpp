@@ -1,0 +1,253 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <filesystem>
+#include <nlohmann/json.hpp>
+
+#include "commands.h"
+#include "progress.h"
+#include "quantity/quantity.h"
+#include "reading/reading.h"
+#include "record/limit_file.h"
+#include "record/writer.h"
+#include "study/limit.h"
+
+namespace sinewright::tool {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+std::string with_unit(double value, const std::string& unit) {
+  if (std::isnan(value)) return "—";
+  return fmt::format("{:.4g}{}{}", value, unit.empty() ? "" : " ", unit);
+}
+
+// A number of the summary, angles in degrees as people read them.
+std::string shown(double value, const std::string& unit) {
+  if (unit == "rad") return with_unit(from_si(value, "deg"), "deg");
+  return with_unit(value, unit == "1" ? "" : unit);
+}
+
+std::string place_text(const model::LimitStudy& study, const study::Point& point) {
+  std::string text;
+  for (std::size_t a = 0; a < study.map.size(); ++a)
+    text += fmt::format("{}{} {}", a ? ", " : "", study.map[a].name, study.map[a].values[point.place[a]]);
+  return text;
+}
+
+std::string posture_text(const study::Answer& answer) {
+  std::vector<std::string> joints;
+  for (const auto& [joint, angle] : answer.posture) joints.push_back(fmt::format("{} {:.1f} deg", joint, from_si(angle, "deg")));
+  return fmt::format("{}", fmt::join(joints, ", "));
+}
+
+const char* event_text(model::EndEvent event) {
+  switch (event) {
+    case model::EndEvent::shaft_turns: return "the shaft turns";
+    case model::EndEvent::joint_moves: return "a joint moves";
+    case model::EndEvent::object_leaves: return "the object leaves";
+    case model::EndEvent::motor_stalls: return "the motor stalls";
+  }
+  return "";
+}
+
+void add_answer(std::string& text, const model::LimitStudy& study, const study::LimitResult& result, const study::Point& point) {
+  const study::Answer& answer = point.answer;
+  if (!point.place.empty()) text += fmt::format("\n{}\n", place_text(study, point));
+  const auto* ramp = std::get_if<model::Ramp>(&study.task);
+  if (!answer.found) {
+    text += fmt::format("  NO LIMIT FOUND: {}\n", answer.note);
+  } else {
+    text += fmt::format("  {} = {} ± {}\n", result.quantity, with_unit(answer.value, result.unit), with_unit(answer.error, result.unit));
+    if (ramp)
+      text += fmt::format("  {}: {}, at {:.4g} s\n  the error is what slower runs would still change, judged from the last halvings of the rate\n", event_text(ramp->until.event),
+                          answer.subject, answer.time);
+    else
+      text += "  last value at which the requirements hold; the error is half of the last bracket\n";
+    text += fmt::format("  posture {}: {}\n", ramp ? "then" : "at the end of the last run that holds", posture_text(answer));
+    if (!answer.note.empty()) text += fmt::format("  {}\n", answer.note);
+    if (answer.changes.size() > 1)
+      for (const auto& change : answer.changes)
+        text += fmt::format("    holds at {}, fails at {}\n", with_unit(change.holds_at, result.unit), with_unit(change.fails_at, result.unit));
+  }
+  text += ramp ? fmt::format("\n  {:>12} {:>12} {:>10}\n", "rate", "answer", "at")
+               : fmt::format("\n  {:>16} {:>8}\n", "value", "holds");
+  std::vector<const study::Probe*> order;
+  for (const auto& probe : answer.probes) order.push_back(&probe);
+  if (!ramp) std::stable_sort(order.begin(), order.end(), [](const auto* a, const auto* b) { return a->value < b->value; });
+  for (const study::Probe* probe : order) {
+    if (ramp) {
+      const std::string rise = std::holds_alternative<model::RiseOfDisplacement>(ramp->what) ? "m/s" : result.unit + "/s";
+      text += fmt::format("  {:>12} {:>12} {:>8.4g} s\n", with_unit(probe->rate, rise), with_unit(probe->value, result.unit), probe->end_time);
+    } else {
+      std::string why;
+      const auto unmet = std::find_if(probe->verdicts.begin(), probe->verdicts.end(), [](const auto& one) { return !one.met; });
+      if (unmet != probe->verdicts.end())
+        why = std::isnan(unmet->value)
+                  ? fmt::format("   {} did not occur, {} is asked", unmet->quantity, unmet->demand)
+                  : fmt::format("   {} = {}, {} is asked", unmet->quantity, shown(unmet->value, unmet->unit), unmet->demand);
+      text += fmt::format("  {:>16} {:>8}{}\n", with_unit(probe->value, result.unit), probe->holds ? "yes" : "no",
+                          probe->complete ? why : "   ended early: " + probe->outcome.substr(0, probe->outcome.find('\n')));
+    }
+  }
+  if (answer.ended_early > 0)
+    text += fmt::format("  {} of {} runs could not go on to their end; they count as not holding\n", answer.ended_early, answer.probes.size());
+}
+
+std::string limit_text(const model::LimitStudy& study, const study::LimitResult& result) {
+  std::string text = study.name + "\n";
+  if (study.map.size() >= 1) {
+    // The table first: the rows are the first axis, the columns the second.
+    const model::MapAxis& rows = study.map[0];
+    const std::size_t n = study.map.size() > 1 ? study.map[1].values.size() : 1;
+    std::size_t width = 12, first = rows.name.size();
+    for (const auto& value : rows.values) first = std::max(first, value.size());
+    if (n > 1)
+      for (const auto& value : study.map[1].values) width = std::max(width, value.size() + 2);
+    text += fmt::format("\n  {}{}{}\n", result.quantity, result.unit.empty() ? "" : " in ", result.unit);
+    text += fmt::format("  {:<{}}", rows.name, first);
+    if (n > 1)
+      for (const auto& value : study.map[1].values) text += fmt::format("{:>{}}", value, width);
+    text += n > 1 ? fmt::format("   ({})\n", study.map[1].name) : "\n";
+    for (std::size_t r = 0; r < rows.values.size(); ++r) {
+      text += fmt::format("  {:<{}}", rows.values[r], first);
+      for (std::size_t c = 0; c < n; ++c) {
+        const study::Answer& answer = result.points[r * n + c].answer;
+        text += fmt::format("{:>{}}", answer.found ? fmt::format("{:.4g}{}", answer.value, answer.settled && answer.monotone ? "" : " !") : "none", width);
+      }
+      text += '\n';
+    }
+    text += "  none: no limit found there; !: see the note below\n";
+  }
+  for (const auto& point : result.points) add_answer(text, study, result, point);
+  text += "\nDesign predictions, not certification.\n";
+  return text;
+}
+
+nlohmann::ordered_json finite(double value) {
+  return std::isfinite(value) ? nlohmann::ordered_json(value) : nlohmann::ordered_json(nullptr);
+}
+
+std::string limit_json(const model::LimitStudy& study, const study::LimitResult& result, const std::string& record) {
+  nlohmann::ordered_json json;
+  json["limit"] = study.name;
+  json["engine"] = "sinewright " SINEWRIGHT_VERSION;
+  json["record"] = record;
+  json["quantity"] = result.quantity;
+  json["unit"] = result.unit.empty() ? "1" : result.unit;
+  json["limits"] = nlohmann::ordered_json::array();
+  for (const auto& point : result.points) {
+    const study::Answer& answer = point.answer;
+    nlohmann::ordered_json entry;
+    for (std::size_t a = 0; a < study.map.size(); ++a) entry["at"][study.map[a].name] = study.map[a].values[point.place[a]];
+    entry["found"] = answer.found;
+    entry["settled"] = answer.settled;
+    entry["monotone"] = answer.monotone;
+    entry["value"] = answer.found ? finite(answer.value) : nullptr;
+    entry["error"] = answer.found ? finite(answer.error) : nullptr;
+    entry["time"] = {{"value", answer.time}, {"unit", "s"}};
+    entry["subject"] = answer.subject;
+    entry["note"] = answer.note;
+    for (const auto& [joint, angle] : answer.posture) entry["posture"][joint] = {{"value", angle}, {"unit", "rad"}};
+    entry["changes"] = nlohmann::ordered_json::array();
+    for (const auto& change : answer.changes) entry["changes"].push_back({{"holds_at", change.holds_at}, {"fails_at", change.fails_at}});
+    entry["runs"] = nlohmann::ordered_json::array();
+    for (const auto& probe : answer.probes)
+      entry["runs"].push_back({{"value", finite(probe.value)}, {"rate", probe.rate}, {"holds", probe.holds}, {"complete", probe.complete},
+                               {"outcome", probe.outcome}, {"end_time", probe.end_time}, {"overrides", probe.overrides}});
+    json["limits"].push_back(entry);
+  }
+  return json.dump(2, ' ', false, nlohmann::ordered_json::error_handler_t::replace) + "\n";
+}
+
+record::LimitRecord record_of(const model::LimitStudy& study, const study::LimitResult& result) {
+  record::LimitRecord kept;
+  kept.name = study.name;
+  kept.quantity = result.quantity;
+  kept.unit = result.unit;
+  const auto* search = std::get_if<model::Search>(&study.task);
+  kept.method = search ? "search" : "ramp";
+  kept.logarithmic = search && search->logarithmic;
+  for (const auto& axis : study.map) kept.axes.emplace_back(axis.name, axis.values);
+  for (const auto& point : result.points) {
+    const study::Answer& answer = point.answer;
+    record::KeptLimit limit;
+    for (std::size_t a = 0; a < study.map.size(); ++a) limit.place.push_back(study.map[a].values[point.place[a]]);
+    limit.found = answer.found;
+    limit.settled = answer.settled;
+    limit.monotone = answer.monotone;
+    limit.value = answer.found ? answer.value : std::nan("");
+    limit.error = answer.error;
+    limit.time = answer.time;
+    limit.note = answer.note;
+    for (const auto& probe : answer.probes)
+      limit.runs.push_back({probe.overrides, probe.value, probe.rate, probe.holds, probe.outcome, probe.end_time, probe.subject,
+                            probe.posture, probe.summary, probe.verdicts, probe.events, probe.course});
+    kept.limits.push_back(std::move(limit));
+  }
+  return kept;
+}
+
+}  // namespace
+
+int limit_command(const std::string& path, const CommonOptions& options) {
+  reading::Source source;
+  // What begins with "scenario." goes to the scenario (and "scenario.model." to its model), the rest to the limit file.
+  std::vector<std::string> own, below;
+  const std::string prefix = "scenario.";
+  for (const std::string& written : options.set) {
+    if (written.starts_with(prefix))
+      below.push_back(written.substr(prefix.size()));
+    else
+      own.push_back(written);
+  }
+  const model::LimitStudy study = reading::read_limit(source, path, own);
+
+  fs::path out = options.out;
+  if (out.empty()) out = fs::path("out") / fs::path(path).stem().concat(".limit.h5");
+  if (out.has_parent_path()) {
+    std::error_code error;
+    fs::create_directories(out.parent_path(), error);
+    if (error)
+      throw record::RecordError(fmt::format("{}: the folder cannot be made: {}", out.parent_path().string(), error.message()));
+  }
+
+  double expected = 1;
+  for (const auto& axis : study.map) expected *= static_cast<double>(axis.values.size());
+  // How many there will be is not known: halvings and bisections go on until it is good enough.
+  if (const auto* search = std::get_if<model::Search>(&study.task))
+    expected *= search->samples + std::max(0.0, std::log2(0.5 / study.tolerance / search->samples)) + 1;
+  else
+    expected *= 3;
+  study::LimitResult result;
+  {
+    ProgressBar bar(study.name, !options.quiet);
+    result = study::find_limit(source, study, below, options.threads, [&](int runs) { bar.show(std::min(0.99, runs / expected)); });
+  }
+
+  record::LimitRecord kept = record_of(study, result);
+  kept.inputs.engine_version = SINEWRIGHT_VERSION;
+  kept.inputs.scenario_path = path;
+  kept.inputs.overrides = options.set;
+  for (const auto& file : source.handed_out()) kept.inputs.files.emplace_back(file.path, file.text);
+  record::write_limit(out, kept);
+
+  if (options.json)
+    fmt::print("{}", limit_json(study, result, out.string()));
+  else if (!options.quiet)
+    fmt::print("{}\nrecord: {}\n", limit_text(study, result), out.string());
+
+  bool all_found = true, stopped = false;
+  for (const auto& point : result.points) {
+    all_found = all_found && point.answer.found;
+    // A ramp that could not go on has no answer, and a search none of whose runs could.
+    const bool ramp = std::holds_alternative<model::Ramp>(study.task);
+    const auto n = static_cast<int>(point.answer.probes.size());
+    stopped = stopped || (ramp ? !point.answer.probes.back().complete : point.answer.ended_early == n);
+  }
+  return stopped ? could_not_go_on : all_found ? done : requirement_failed;
+}
+
+}  // namespace sinewright::tool
