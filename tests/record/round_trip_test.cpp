@@ -257,7 +257,7 @@ with h5py.File(sys.argv[1]) as f:
             assert isinstance(item.attrs['units'], str) and item.attrs['units'], name
             assert isinstance(item.attrs['description'], str) and item.attrs['description'], name
     f.visititems(look)
-    assert len(seen) == 1 + 10 + 4 + 4 + 3 + 4 + 2, seen
+    assert len(seen) == 1 + 10 + 4 + 4 + 3 + 4 + 2 + 16, seen
     assert f['time'].shape == (1200,) and f['time'].maxshape == (None,) and f['time'].attrs['units'] == 's'
     tension = f['cords/flexor/tension']
     assert tension.shape == (1200, 4) and list(tension.attrs['columns']) == ['pulley', 'proximal', 'middle', 'tip']
