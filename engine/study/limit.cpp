@@ -4,6 +4,7 @@
 
 #include <fmt/format.h>
 
+#include "strength/margin_watch.h"
 #include "study/parallel.h"
 
 namespace sinewright::study {
@@ -39,7 +40,10 @@ std::string quantity_of(const model::LimitStudy& study) {
 
 Probe run_once(const model::Scenario& scenario) {
   const simulation::System system(scenario);
-  auto result = simulation::run(system);
+  strength::MarginWatch watch(system);  // so that a requirement may ask for a margin
+  simulation::RunListener listener;
+  strength::attach(watch, listener);
+  auto result = simulation::run(system, listener);
   Probe probe;
   probe.complete = result.complete;
   probe.outcome = result.outcome;
