@@ -1,4 +1,0 @@
-#pragma once
-
-/// Allocations of this program so far.
-long heap_count();
