@@ -6,6 +6,7 @@
 #include <nlohmann/json.hpp>
 
 #include "commands.h"
+#include "out_folder.h"
 #include "progress.h"
 #include "quantity/quantity.h"
 #include "reading/reading.h"
@@ -207,12 +208,7 @@ int limit_command(const std::string& path, const CommonOptions& options) {
 
   fs::path out = options.out;
   if (out.empty()) out = fs::path("out") / fs::path(path).stem().concat(".limit.h5");
-  if (out.has_parent_path()) {
-    std::error_code error;
-    fs::create_directories(out.parent_path(), error);
-    if (error)
-      throw record::RecordError(fmt::format("{}: the folder cannot be made: {}", out.parent_path().string(), error.message()));
-  }
+  make_folder_of(out);
 
   double expected = 1;
   for (const auto& axis : study.map) expected *= static_cast<double>(axis.values.size());

@@ -5,6 +5,7 @@
 #include <filesystem>
 
 #include "commands.h"
+#include "out_folder.h"
 #include "progress.h"
 #include "quantity/invalid_input.h"
 #include "quantity/quantity.h"
@@ -96,12 +97,7 @@ int run_command(const std::string& path, const RunOptions& run, const CommonOpti
   if (fs::exists(out) && fs::equivalent(out, path, different))
     throw InvalidInput(fmt::format("{}: the new record would take the place of the one that it is made from\n  needed: another name, with --out",
                                    out.string()));
-  if (out.has_parent_path()) {
-    std::error_code error;
-    fs::create_directories(out.parent_path(), error);
-    if (error)
-      throw record::RecordError(fmt::format("{}: the folder cannot be made: {}", out.parent_path().string(), error.message()));
-  }
+  make_folder_of(out);
   record::Writer writer(out, simulation::channels(system), read.inputs);
 
   simulation::RunResult result;
