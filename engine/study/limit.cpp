@@ -43,18 +43,9 @@ Probe run_once(const model::Scenario& scenario) {
   strength::MarginWatch watch(system);  // so that a requirement may ask for a margin
   simulation::RunListener listener;
   strength::attach(watch, listener);
-  auto result = simulation::run(system, listener);
-  Probe probe;
-  probe.complete = result.complete;
-  probe.outcome = result.outcome;
-  probe.end_time = result.end.time;
-  probe.holds = result.complete;
-  for (const auto& verdict : result.verdicts) probe.holds = probe.holds && verdict.met;
-  for (const auto& hinge : system.hinges)
-    probe.posture.emplace_back(system.model().bodies[at(hinge.body)].hinge->name, result.end.q[system.tree.links[at(hinge.link)].q]);
-  probe.summary = std::move(result.summary);
-  probe.verdicts = std::move(result.verdicts);
-  probe.events = std::move(result.events);
+  Probe probe = probe_of(system, simulation::run(system, listener));
+  probe.holds = probe.complete;
+  for (const auto& verdict : probe.verdicts) probe.holds = probe.holds && verdict.met;
   return probe;
 }
 

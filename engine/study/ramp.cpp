@@ -88,38 +88,50 @@ model::Scenario with_rise(model::Scenario scenario, const model::Ramp& ramp, dou
   return scenario;
 }
 
+Probe probe_of(const simulation::System& system, simulation::RunResult result) {
+  Probe probe;
+  probe.complete = result.complete;
+  probe.outcome = result.outcome;
+  probe.end_time = result.end.time;
+  for (const auto& hinge : system.hinges)
+    probe.posture.emplace_back(system.model().bodies[at(hinge.body)].hinge->name, result.end.q[system.tree.links[at(hinge.link)].q]);
+  probe.summary = std::move(result.summary);
+  probe.verdicts = std::move(result.verdicts);
+  probe.events = std::move(result.events);
+  return probe;
+}
+
 Probe run_ramp(const model::Scenario& given, const model::Ramp& ramp, double rate, const Place& place) {
   const simulation::System system(with_rise(given, ramp, rate, place));
   EndWatch watch(system, ramp.until, ramp.start, place);
   const auto* way = std::get_if<model::RiseOfDisplacement>(&ramp.what);
-  Probe probe;
-  probe.rate = rate;
+  double peak_force = 0;
+  std::vector<std::pair<double, double>> course;
   std::optional<Ended> ended;
   double shown = -1;
   simulation::RunListener listener;
   listener.step = [&](const simulation::Stage& stage, const simulation::State& state) {
-    if (way && state.time >= ramp.start) probe.peak_force = std::max(probe.peak_force, force_against(system, stage, *way));
+    if (way && state.time >= ramp.start) peak_force = std::max(peak_force, force_against(system, stage, *way));
     ended = watch.look(stage, state);
     if (ended || shown < 0 || state.time - shown >= system.scenario.duration / 200) {
       const double rose = value_of(ramp, rate, state.time);
-      probe.course.emplace_back(state.time, ramp.peak_force && way ? force_against(system, stage, *way) : rose);
+      course.emplace_back(state.time, ramp.peak_force && way ? force_against(system, stage, *way) : rose);
       shown = state.time;
     }
     return ended.has_value();
   };
-  auto result = simulation::run(system, listener);
-  probe.complete = result.complete;
-  probe.outcome = result.outcome;
+  Probe probe = probe_of(system, simulation::run(system, listener));
+  probe.rate = rate;
+  probe.peak_force = peak_force;
+  probe.course = std::move(course);
   probe.holds = ended.has_value();
-  probe.end_time = ended ? ended->time : result.end.time;
-  if (ended) probe.subject = ended->subject;
+  if (ended) {
+    probe.end_time = ended->time;
+    probe.subject = ended->subject;
+  }
   probe.value = !ended               ? std::numeric_limits<double>::quiet_NaN()
                 : ramp.peak_force    ? probe.peak_force
                                      : value_of(ramp, rate, ended->time);
-  for (const auto& hinge : system.hinges)
-    probe.posture.emplace_back(system.model().bodies[at(hinge.body)].hinge->name, result.end.q[system.tree.links[at(hinge.link)].q]);
-  probe.summary = std::move(result.summary);
-  probe.events = std::move(result.events);
   return probe;
 }
 

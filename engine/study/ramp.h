@@ -56,6 +56,9 @@ struct Answer {
 /// @throws InvalidInput, with `place`, if what rises is not there.
 [[nodiscard]] model::Scenario with_rise(model::Scenario scenario, const model::Ramp& ramp, double rate, const Place& place);
 
+/// What every run leaves in its probe, whatever it was for: outcome, end, posture at the end, summary, verdicts, events.
+[[nodiscard]] Probe probe_of(const simulation::System& system, simulation::RunResult result);
+
 /// One run at one rate.
 [[nodiscard]] Probe run_ramp(const model::Scenario& scenario, const model::Ramp& ramp, double rate, const Place& place);
 
