@@ -94,6 +94,11 @@ struct UnitFree {
 };
 using UnitPtr = std::unique_ptr<ut_unit, UnitFree>;
 
+struct ConverterFree {
+  void operator()(cv_converter* converter) const { cv_free(converter); }
+};
+using ConverterPtr = std::unique_ptr<cv_converter, ConverterFree>;
+
 bool is_letter(char c) {
   return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
 }
@@ -109,6 +114,7 @@ void replace_all(std::string& text, std::string_view from, std::string_view to) 
 // The many ways to write a unit, turned into the ASCII that the library is given.
 std::string to_ascii(std::string_view unit) {
   std::string text(unit);
+  if (std::all_of(text.begin(), text.end(), [](char c) { return (c & 0x80) == 0 && c != '%' && c != '*'; })) return text;
   replace_all(text, "°C", "degC");
   replace_all(text, "°", "deg");
   replace_all(text, "%", "percent");
@@ -218,9 +224,18 @@ class UnitLibrary {
   // SI value of `number` in `unit` (ASCII, checked), or nothing if the dimension is not that of `expected`.
   std::optional<double> convert(double number, const std::string& unit, const std::string& expected) {
     const std::lock_guard lock(mutex_);
-    const UnitPtr from = parse(unit), to = parse(expected);
-    if (!from || !to || !same(from.get(), to.get())) return std::nullopt;
-    return convert(number, from.get(), to.get());
+    // A model has some hundred quantities in a dozen units, and a study reads it again and again.
+    const auto pair = std::make_pair(unit, expected);
+    auto found = converters_.find(pair);
+    if (found == converters_.end()) {
+      constexpr std::size_t most = 1000;  // of texts without end, such as a fuzzer's, not all are kept
+      if (converters_.size() >= most) converters_.clear();
+      const UnitPtr from = parse(unit), to = parse(expected);
+      const bool fits = from && to && same(from.get(), to.get());
+      found = converters_.emplace(pair, fits ? ut_get_converter(from.get(), to.get()) : nullptr).first;
+    }
+    if (!found->second) return std::nullopt;
+    return cv_convert_double(found->second.get(), number);
   }
 
   std::optional<double> to_coherent(double number, const std::string& unit) {
@@ -273,11 +288,9 @@ class UnitLibrary {
   }
 
   static std::optional<double> convert(double number, ut_unit* from, ut_unit* to) {
-    cv_converter* converter = ut_get_converter(from, to);
-    if (converter == nullptr) return std::nullopt;
-    const double result = cv_convert_double(converter, number);
-    cv_free(converter);
-    return result;
+    const ConverterPtr converter(ut_get_converter(from, to));
+    if (!converter) return std::nullopt;
+    return cv_convert_double(converter.get(), number);
   }
 
   // The product of base units that a unit is a multiple of.
@@ -305,6 +318,7 @@ class UnitLibrary {
   }
 
   ut_system* system_ = nullptr;
+  std::map<std::pair<std::string, std::string>, ConverterPtr> converters_;  // null: of another dimension, or unreadable
   std::mutex mutex_;
 };
 

@@ -231,4 +231,21 @@ std::unique_ptr<Node> parse_document(const std::string& file, const std::string&
   }
 }
 
+std::unique_ptr<Node> copy_of(const Node& node) {
+  auto copy = std::make_unique<Node>();
+  copy->kind = node.kind;
+  copy->text = node.text;
+  copy->key = node.key;
+  copy->file = node.file;
+  copy->line = node.line, copy->column = node.column;
+  copy->key_line = node.key_line, copy->key_column = node.key_column;
+  copy->added = node.added;
+  copy->children.reserve(node.children.size());
+  for (const auto& child : node.children) {
+    copy->children.push_back(copy_of(*child));
+    copy->children.back()->parent = copy.get();
+  }
+  return copy;
+}
+
 }  // namespace sinewright::reading

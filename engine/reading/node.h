@@ -48,4 +48,7 @@ struct Node {
   }
 };
 
+/// The node and all below it, each knowing its new parent; the top has none.
+[[nodiscard]] std::unique_ptr<Node> copy_of(const Node& node);
+
 }  // namespace sinewright::reading

@@ -22,8 +22,7 @@ const std::vector<std::string> kPartsMaps = {"materials", "surfaces", "friction_
 
 // A file taken apart, of the right kind by its first key.
 std::unique_ptr<Node> open_file(Source& source, const fs::path& path, const std::string& kind) {
-  const Source::File& file = source.text(path);
-  std::unique_ptr<Node> root = parse_document(file.path, file.text);
+  std::unique_ptr<Node> root = source.document(path);
   if (root->kind != Node::Kind::map)
     throw complaint(root->place(), "the file is no YAML map",
                     fmt::format("keys, the first being 'sinewright: {}'", kind), "");

@@ -9,6 +9,7 @@
 #include <fmt/format.h>
 
 #include "reading/complaint.h"
+#include "reading/document.h"
 
 namespace sinewright::reading {
 namespace {
@@ -105,6 +106,13 @@ const Source::File& Source::text(const std::filesystem::path& path) {
                     "a model, parts or scenario file", "");
   check_characters(name, text);
   return handed_out_.emplace_back(File{name, std::move(text)});
+}
+
+std::unique_ptr<Node> Source::document(const std::filesystem::path& path) {
+  const File& file = text(path);
+  auto known = documents_.find(file.path);
+  if (known == documents_.end()) known = documents_.emplace(file.path, parse_document(file.path, file.text)).first;
+  return copy_of(*known->second);
 }
 
 }  // namespace sinewright::reading

@@ -2,9 +2,13 @@
 
 #include <deque>
 #include <filesystem>
+#include <map>
+#include <memory>
 #include <string>
 #include <utility>
 #include <vector>
+
+#include "reading/node.h"
 
 namespace sinewright::reading {
 
@@ -30,6 +34,10 @@ class Source {
   ///         text (binary, another encoding, control characters).
   const File& text(const std::filesystem::path& path);
 
+  /// The text at `path` as nodes of the caller's own; taken apart once, then copied, since a study reads the same files for
+  /// every run. @throws InvalidInput as `text` and `parse_document`.
+  std::unique_ptr<Node> document(const std::filesystem::path& path);
+
   /// Every text handed out so far, each once, in the order of the first use.
   [[nodiscard]] const std::deque<File>& handed_out() const { return handed_out_; }
 
@@ -37,6 +45,7 @@ class Source {
   bool from_disk_ = true;
   std::vector<File> known_;
   std::deque<File> handed_out_;
+  std::map<std::string, std::shared_ptr<const Node>> documents_;  // by path
 };
 
 }  // namespace sinewright::reading

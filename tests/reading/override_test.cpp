@@ -40,6 +40,17 @@ TEST_CASE("override: a value of the scenario, a list item, a whole list") {
   CHECK(read_with({"timeline.1={at: 0.2 s, drive: flexor, off: open}"}).timeline[0].time == 0.2);
 }
 
+TEST_CASE("override: what one reading changes, the next reading of the same source does not see") {
+  reading::Source source(good_files::all());
+  const auto resistance = [&](const std::vector<std::string>& overrides) {
+    return reading::read_scenario(source, "scenario.yaml", overrides).model.drives[0].motor.resistance;
+  };
+  const double as_written = resistance({});
+  CHECK(resistance({"model.motors.micro.resistance=10 Ohm"}) == 10);
+  CHECK(resistance({}) == as_written);
+  CHECK(as_written != 10);
+}
+
 TEST_CASE("override: keys that the file leaves out can be given") {
   const model::Scenario scenario =
       read_with({"start.PIP=3 deg", "model.bodies.tip.hinge.viscous=1e-5 N·m·s/rad",
