@@ -35,6 +35,10 @@ void add_heading(Record<T>& record, const std::string& file_kind, bool needs_nam
 /// static and kinetic coefficient of a dry pair.
 [[nodiscard]] Kind<model::DryFriction> dry_friction();
 
+/// A bound on one number of a summary.
+[[nodiscard]] Kind<WrittenRequirement> requirement();
+[[nodiscard]] std::vector<model::Requirement> requirements_of(const std::vector<WrittenRequirement>& list);
+
 [[nodiscard]] Kind<model::Material> material();
 [[nodiscard]] Kind<model::Surface> surface();
 [[nodiscard]] Kind<WrittenPair> friction_pair();

@@ -84,17 +84,7 @@ Kind<model::Search> search() {
   struct WrittenSearch : model::Search {
     Quantity low, high;
   };
-  Kind<Quantity> end;
-  end.shown.words = "a number with the unit of the key, such as \"5 N\"";
-  end.shown.schema = {{"type", {"string", "number"}}};
-  end.read = [words = end.shown.words](const Node& node) {
-    if (node.kind != Node::Kind::text) throw not_allowed(node, words);
-    try {
-      return parse_any_quantity(node.text);
-    } catch (const QuantityProblem& problem) {
-      throw not_allowed(node, words, problem.hint);
-    }
-  };
+  const Kind<Quantity> end = any_quantity("a number with the unit of the key, such as \"5 N\"");
   Record<WrittenSearch> record("search", "The last value of a key at which the scenario's requirements hold.");
   record.need("key", &WrittenSearch::key, text(), "path of a number of scenario or model, as in --set")
       .need("from", &WrittenSearch::low, end, "one end of the bracket")

@@ -176,40 +176,6 @@ Kind<WrittenLoad> load() {
   return record.kind();
 }
 
-Kind<WrittenRequirement> requirement() {
-  Kind<Quantity> bound;
-  bound.shown.words = "a number with the unit of the quantity, such as \"5 N\"";
-  bound.shown.schema = {{"type", {"string", "number"}}};
-  bound.read = [](const Node& node) {
-    const std::string needed = "a number with the unit of the quantity, such as \"5 N\"";
-    if (node.kind != Node::Kind::text) throw not_allowed(node, needed);
-    try {
-      return parse_any_quantity(node.text);
-    } catch (const QuantityProblem& problem) {
-      throw not_allowed(node, needed, problem.hint);
-    }
-  };
-  Record<WrittenRequirement> record(
-      "requirement", "A bound on one number of the summary; a run that breaks it exits with 1.");
-  record
-      .need("quantity", &WrittenRequirement::quantity, text(),
-            "a key of the summary, for instance grip_force")
-      .may("at_least", &WrittenRequirement::at_least, bound, Absent{"no lower bound"}, "lower bound")
-      .may("at_most", &WrittenRequirement::at_most, bound, Absent{"no upper bound"}, "upper bound")
-      .check([](WrittenRequirement& value, const Node& node) {
-        if (!value.at_least && !value.at_most)
-          throw missing(node, "at_least", "'at_least', 'at_most' or both");
-        if (value.at_least && value.at_most) {
-          if (!same_dimension(value.at_least->unit, value.at_most->unit))
-            throw not_allowed(*node.find("at_most"), "the dimension of at_least");
-          if (value.at_least->si > value.at_most->si)
-            throw not_allowed(*node.find("at_most"), "at_most >= at_least");
-        }
-        value.place = node.find("quantity")->place();
-      });
-  return record.kind();
-}
-
 }  // namespace
 
 Kind<ScenarioFile> scenario_file() {

@@ -339,4 +339,41 @@ Kind<PartsFile> parts_file() {
   return record.kind();
 }
 
+Kind<WrittenRequirement> requirement() {
+  const Kind<Quantity> bound = any_quantity("a number with the unit of the quantity, such as \"5 N\"");
+  Record<WrittenRequirement> record(
+      "requirement", "A bound on one number of the summary; a run that breaks it exits with 1.");
+  record
+      .need("quantity", &WrittenRequirement::quantity, text(),
+            "a key of the summary, for instance grip_force")
+      .may("at_least", &WrittenRequirement::at_least, bound, Absent{"no lower bound"}, "lower bound")
+      .may("at_most", &WrittenRequirement::at_most, bound, Absent{"no upper bound"}, "upper bound")
+      .check([](WrittenRequirement& value, const Node& node) {
+        if (!value.at_least && !value.at_most)
+          throw missing(node, "at_least", "'at_least', 'at_most' or both");
+        if (value.at_least && value.at_most) {
+          if (!same_dimension(value.at_least->unit, value.at_most->unit))
+            throw not_allowed(*node.find("at_most"), "the dimension of at_least");
+          if (value.at_least->si > value.at_most->si)
+            throw not_allowed(*node.find("at_most"), "at_most >= at_least");
+        }
+        value.place = node.find("quantity")->place();
+      });
+  return record.kind();
+}
+
+std::vector<model::Requirement> requirements_of(const std::vector<WrittenRequirement>& list) {
+  std::vector<model::Requirement> requirements;
+  for (const WrittenRequirement& written : list) {
+    model::Requirement requirement;
+    requirement.quantity = written.quantity;
+    if (written.at_least) requirement.at_least = written.at_least->si;
+    if (written.at_most) requirement.at_most = written.at_most->si;
+    requirement.unit = written.at_least ? written.at_least->unit : written.at_most->unit;
+    requirement.place = written.place;
+    requirements.push_back(std::move(requirement));
+  }
+  return requirements;
+}
+
 }  // namespace sinewright::reading

@@ -79,6 +79,21 @@ Kind<double> quantity_or_none(const std::string& unit, Bounds bounds, double val
   return kind;
 }
 
+Kind<Quantity> any_quantity(const std::string& words) {
+  Kind<Quantity> kind;
+  kind.shown.words = words;
+  kind.shown.schema = {{"type", {"string", "number"}}};
+  kind.read = [words](const Node& node) {
+    if (node.kind != Node::Kind::text) throw not_allowed(node, words);
+    try {
+      return parse_any_quantity(node.text);
+    } catch (const QuantityProblem& problem) {
+      throw not_allowed(node, words, problem.hint);
+    }
+  };
+  return kind;
+}
+
 Kind<std::string> text() {
   Kind<std::string> kind;
   kind.shown = {"text", {{"type", "string"}}, {}};

@@ -11,6 +11,7 @@
 #include <Eigen/Core>
 #include <nlohmann/json.hpp>
 
+#include "quantity/quantity.h"
 #include "reading/complaint.h"
 #include "reading/node.h"
 
@@ -91,6 +92,8 @@ using Named = std::vector<Entry<T>>;
 }
 /// A quantity, or the word "none" that stands for `value`.
 [[nodiscard]] Kind<double> quantity_or_none(const std::string& unit, Bounds bounds, double value);
+/// A number with whatever unit; `words` say which is wanted.
+[[nodiscard]] Kind<Quantity> any_quantity(const std::string& words);
 [[nodiscard]] Kind<std::string> text();
 [[nodiscard]] Kind<bool> yes_no();
 /// The name of another part; resolved later. `what` is for instance "line".

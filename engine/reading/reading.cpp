@@ -16,7 +16,7 @@ namespace {
 
 namespace fs = std::filesystem;
 
-const std::vector<std::string> kFileKinds = {"model", "parts", "scenario", "limit"};
+const std::vector<std::string> kFileKinds = {"model", "parts", "scenario", "limit", "study"};
 const std::vector<std::string> kPartsMaps = {"materials", "surfaces", "friction_pairs",
                                              "lines",     "motors",   "gearheads"};
 
@@ -94,6 +94,73 @@ auto open_named(const Node& node, Open open) {
   }
 }
 
+// A model's files with all changes in them, not read yet.
+struct OpenedModel {
+  std::unique_ptr<Node> root;
+  std::vector<std::unique_ptr<Node>> parts;
+};
+
+OpenedModel open_model(Source& source, const fs::path& path, const std::vector<std::string>& changes, const std::string& origin,
+                       const std::vector<std::string>& overrides) {
+  OpenedModel opened{open_file(source, path, "model"), {}};
+  std::vector<Override> part_changes;
+  const auto take = [&](Override change) {
+    if (names_part(change))
+      part_changes.push_back(std::move(change));
+    else
+      apply_override(*opened.root, change);
+  };
+  for (const std::string& written : changes) take(parse_override(written, origin));
+  for (const std::string& written : overrides) take(parse_override(written));
+  const std::vector<fs::path> used = used_files(*opened.root, path.parent_path());
+  for (std::size_t i = 0; i < used.size(); ++i)
+    opened.parts.push_back(
+        open_named(*opened.root->find("use")->children[i], [&] { return open_file(source, used[i], "parts"); }));
+  for (const Override& change : part_changes) apply_to_part(change, *opened.root, opened.parts);
+  return opened;
+}
+
+// A scenario's own file, read, and what is needed to open its model.
+struct OpenedScenario {
+  std::unique_ptr<Node> root;
+  ScenarioFile file;
+  fs::path model_path;
+  std::vector<std::string> model_overrides;
+};
+
+OpenedScenario open_scenario(Source& source, const fs::path& path, const std::vector<std::string>& overrides) {
+  OpenedScenario opened{open_file(source, path, "scenario"), {}, {}, {}};
+  const std::string to_model = "model.";
+  for (const std::string& written : overrides) {
+    const std::size_t begin = written.find_first_not_of(" \t");
+    if (begin != std::string::npos && written.compare(begin, to_model.size(), to_model) == 0)
+      opened.model_overrides.push_back(written.substr(begin + to_model.size()));
+    else
+      apply_override(*opened.root, parse_override(written));
+  }
+  static const Kind<ScenarioFile> scenario_kind = scenario_file();
+  opened.file = scenario_kind.read(*opened.root);
+  opened.file.place = {*opened.root->file, 1, 1};
+  opened.model_path = (path.parent_path() / opened.file.model).lexically_normal();
+  return opened;
+}
+
+// What stands at a path of keys, if it is a number.
+std::optional<Quantity> quantity_below(const Node& root, const std::vector<std::string>& keys) {
+  const Node* node = &root;
+  for (const std::string& key : keys) {
+    const auto child = std::find_if(node->children.begin(), node->children.end(), [&](const auto& one) { return one->key == key; });
+    if (child == node->children.end()) return std::nullopt;
+    node = child->get();
+  }
+  if (node->kind != Node::Kind::text) return std::nullopt;
+  try {
+    return parse_any_quantity(node->text);
+  } catch (const QuantityProblem&) {
+    return std::nullopt;
+  }
+}
+
 }  // namespace
 
 model::Model read_model(Source& source, const fs::path& path, const std::vector<std::string>& overrides) {
@@ -102,51 +169,37 @@ model::Model read_model(Source& source, const fs::path& path, const std::vector<
 
 model::Model read_model(Source& source, const fs::path& path, const std::vector<std::string>& changes,
                         const std::string& origin, const std::vector<std::string>& overrides) {
-  const std::unique_ptr<Node> root = open_file(source, path, "model");
-  std::vector<Override> part_changes;
-  const auto take = [&](Override change) {
-    if (names_part(change))
-      part_changes.push_back(std::move(change));
-    else
-      apply_override(*root, change);
-  };
-  for (const std::string& written : changes) take(parse_override(written, origin));
-  for (const std::string& written : overrides) take(parse_override(written));
-  std::vector<std::unique_ptr<Node>> part_roots;
-  const std::vector<fs::path> used = used_files(*root, path.parent_path());
-  for (std::size_t i = 0; i < used.size(); ++i)
-    part_roots.push_back(
-        open_named(*root->find("use")->children[i], [&] { return open_file(source, used[i], "parts"); }));
-  for (const Override& change : part_changes) apply_to_part(change, *root, part_roots);
-
+  const OpenedModel opened = open_model(source, path, changes, origin, overrides);
   // Made once: the descriptions never change, and making them costs as much as reading a file.
   static const Kind<PartsFile> parts_kind = parts_file();
   static const Kind<ModelFile> model_kind = model_file();
   std::vector<PartsFile> parts;
-  for (const auto& part_root : part_roots) parts.push_back(parts_kind.read(*part_root));
-  return resolve_model(model_kind.read(*root), parts);
+  for (const auto& part_root : opened.parts) parts.push_back(parts_kind.read(*part_root));
+  return resolve_model(model_kind.read(*opened.root), parts);
 }
 
 model::Scenario read_scenario(Source& source, const fs::path& path,
                               const std::vector<std::string>& overrides) {
-  const std::unique_ptr<Node> root = open_file(source, path, "scenario");
-  const std::string to_model = "model.";
-  std::vector<std::string> model_overrides;
-  for (const std::string& written : overrides) {
-    const std::size_t begin = written.find_first_not_of(" \t");
-    if (begin != std::string::npos && written.compare(begin, to_model.size(), to_model) == 0)
-      model_overrides.push_back(written.substr(begin + to_model.size()));
-    else
-      apply_override(*root, parse_override(written));
-  }
-  static const Kind<ScenarioFile> scenario_kind = scenario_file();
-  ScenarioFile file = scenario_kind.read(*root);
-  file.place = {*root->file, 1, 1};
-  const fs::path model_path = (path.parent_path() / file.model).lexically_normal();
-  model::Model model = open_named(*root->find("model"), [&] {
-    return read_model(source, model_path, file.change, *root->file + ": change", model_overrides);
+  OpenedScenario opened = open_scenario(source, path, overrides);
+  ScenarioFile& file = opened.file;
+  model::Model model = open_named(*opened.root->find("model"), [&] {
+    return read_model(source, opened.model_path, file.change, *opened.root->file + ": change", opened.model_overrides);
   });
   return resolve_scenario(file, std::move(model));
+}
+
+std::optional<Quantity> written_quantity(Source& source, const fs::path& path, const std::vector<std::string>& overrides,
+                                         const std::string& key) {
+  const OpenedScenario opened = open_scenario(source, path, overrides);
+  Override wanted = parse_override(key + "=0", "key");
+  if (wanted.keys.front() != "model") return quantity_below(*opened.root, wanted.keys);
+  wanted.keys.erase(wanted.keys.begin());
+  const OpenedModel model = open_model(source, opened.model_path, opened.file.change, *opened.root->file + ": change",
+                                       opened.model_overrides);
+  if (names_part(wanted))
+    for (const auto& part : model.parts)
+      if (const auto found = quantity_below(*part, wanted.keys)) return found;
+  return quantity_below(*model.root, wanted.keys);
 }
 
 model::LimitStudy read_limit(Source& source, const fs::path& path, const std::vector<std::string>& overrides) {
@@ -158,6 +211,22 @@ model::LimitStudy read_limit(Source& source, const fs::path& path, const std::ve
   file.study.about = file.about;
   file.study.scenario = (path.parent_path() / file.study.scenario).lexically_normal().string();
   open_named(*root->find("scenario"), [&] { return open_file(source, file.study.scenario, "scenario"); });
+  return file.study;
+}
+
+model::Study read_study(Source& source, const fs::path& path, const std::vector<std::string>& overrides) {
+  const std::unique_ptr<Node> root = open_file(source, path, "study");
+  for (const std::string& written : overrides) apply_override(*root, parse_override(written));
+  static const Kind<StudyFile> study_kind = study_file();
+  StudyFile file = study_kind.read(*root);
+  file.study.name = file.name;
+  file.study.about = file.about;
+  for (model::StudyRun& run : file.study.runs) {
+    std::string& below = run.limit.empty() ? run.scenario : run.limit;
+    const std::string kind = run.limit.empty() ? "scenario" : "limit";
+    below = (path.parent_path() / below).lexically_normal().string();
+    open_named(*root->find("runs")->find(run.name)->find(kind), [&] { return open_file(source, below, kind); });
+  }
   return file.study;
 }
 

@@ -1,12 +1,15 @@
 #pragma once
 
 #include <filesystem>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
 #include "model/limit.h"
 #include "model/scenario.h"
+#include "model/study.h"
+#include "quantity/quantity.h"
 #include "reading/source.h"
 
 /// YAML files to models and scenarios. The keys are described in docs/user-guide/yaml.md, which is made from
@@ -40,7 +43,18 @@ namespace sinewright::reading {
 [[nodiscard]] model::LimitStudy read_limit(Source& source, const std::filesystem::path& path,
                                            const std::vector<std::string>& overrides = {});
 
-/// The JSON Schema (draft 2020-12) of a file kind: "model", "parts", "scenario" or "limit". For editors: it knows
+/// Reads a study file; the scenarios and limits that it names are left for the study to read, with the changes of each design.
+/// @throws InvalidInput as read_model.
+[[nodiscard]] model::Study read_study(Source& source, const std::filesystem::path& path,
+                                      const std::vector<std::string>& overrides = {});
+
+/// The number that stands at a key path of a scenario (or, below "model.", of its model and parts), with the overrides in place;
+/// nothing if there is no number, for instance where the file leaves the key out.
+/// @throws InvalidInput as read_scenario, short of what only shows when names are resolved.
+[[nodiscard]] std::optional<Quantity> written_quantity(Source& source, const std::filesystem::path& scenario,
+                                                       const std::vector<std::string>& overrides, const std::string& key);
+
+/// The JSON Schema (draft 2020-12) of a file kind: "model", "parts", "scenario", "limit" or "study". For editors: it knows
 /// keys, names and the form of quantities, while dimensions, ranges with units and references are checked on
 /// reading only.
 /// @throws InvalidInput for another kind.

@@ -4,6 +4,7 @@
 
 #include "quantity/quantity.h"
 #include "reading/complaint.h"
+#include "reading/describe.h"
 #include "reading/resolve.h"
 
 namespace sinewright::reading {
@@ -151,15 +152,7 @@ model::Scenario resolve_scenario(const ScenarioFile& file, model::Model model) {
   check_pairs(file, scenario);
   resolve_timeline(file, scenario);
   resolve_loads(file, scenario);
-  for (const WrittenRequirement& written : file.require) {
-    model::Requirement requirement;
-    requirement.quantity = written.quantity;
-    if (written.at_least) requirement.at_least = written.at_least->si;
-    if (written.at_most) requirement.at_most = written.at_most->si;
-    requirement.unit = written.at_least ? written.at_least->unit : written.at_most->unit;
-    requirement.place = written.place;
-    scenario.requirements.push_back(std::move(requirement));
-  }
+  scenario.requirements = requirements_of(file.require);
   return scenario;
 }
 

@@ -17,7 +17,8 @@ Shown shown_kind(std::string_view kind) {
   if (kind == "parts") return parts_file().shown;
   if (kind == "limit") return limit_file().shown;
   if (kind == "scenario") return scenario_file().shown;
-  throw InvalidInput(fmt::format("there is no file kind '{}'\n  needed: model, parts, scenario or limit", kind));
+  if (kind == "study") return study_file().shown;
+  throw InvalidInput(fmt::format("there is no file kind '{}'\n  needed: model, parts, scenario, limit or study", kind));
 }
 
 // Every record below some value, each once, outer ones first.
@@ -115,7 +116,7 @@ std::string yaml_reference() {
       "This page is made from the tables that read the files (`sinewright::reading::yaml_reference`); a test "
       "keeps the "
       "two alike. Units are described in [units.md](units.md).\n\n"
-      "A file is one YAML map. Its first key says what it is: `sinewright: model`, `parts`, `scenario` or `limit`. "
+      "A file is one YAML map. Its first key says what it is: `sinewright: model`, `parts`, `scenario`, `limit` or `study`. "
       "Keys stand "
       "once, unknown keys are errors. Names of parts are free: a letter, then letters, digits, `_` or `-`. "
       "Anchors, "
@@ -128,14 +129,14 @@ std::string yaml_reference() {
       "model), "
       "`--set \"model.lines.braid.diameter=0.6 mm\"` (a part, wherever it is defined).\n\n"
       "For editors there are JSON Schemas beside this page: [model](schema/model.schema.json), "
-      "[parts](schema/parts.schema.json), [scenario](schema/scenario.schema.json), [limit](schema/limit.schema.json). They know keys, names and "
+      "[parts](schema/parts.schema.json), [scenario](schema/scenario.schema.json), [limit](schema/limit.schema.json), [study](schema/study.schema.json). They know keys, names and "
       "the form of "
       "quantities; dimensions, conditions between keys and names of other parts are checked when a file is "
       "read.\n\n";
   std::set<std::string> seen;
   const std::pair<const char*, const char*> kinds[] = {
       {"model", "Model files"}, {"parts", "Parts files"}, {"scenario", "Scenario files"},
-      {"limit", "Limit files"}};
+      {"limit", "Limit files"}, {"study", "Study files"}};
   for (const auto& [kind, title] : kinds) {
     std::vector<RecordPtr> records;
     collect(shown_kind(kind), seen, records);

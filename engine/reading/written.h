@@ -7,6 +7,7 @@
 
 #include "model/limit.h"
 #include "model/scenario.h"
+#include "model/study.h"
 #include "quantity/quantity.h"
 #include "reading/kind.h"
 
@@ -195,10 +196,15 @@ struct LimitFile : Heading {
   model::LimitStudy study;
 };
 
-/// The four file kinds, each described once for reading, schema and reference.
+struct StudyFile : Heading {
+  model::Study study;
+};
+
+/// The file kinds, each described once for reading, schema and reference.
 [[nodiscard]] Kind<PartsFile> parts_file();
 [[nodiscard]] Kind<ModelFile> model_file();
 [[nodiscard]] Kind<ScenarioFile> scenario_file();
 [[nodiscard]] Kind<LimitFile> limit_file();
+[[nodiscard]] Kind<StudyFile> study_file();
 
 }  // namespace sinewright::reading

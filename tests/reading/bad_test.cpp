@@ -63,6 +63,7 @@ std::string message_of(const good_files::Texts& texts, const std::vector<std::st
   try {
     (void)reading::read_scenario(source, "scenario.yaml", overrides);
     (void)reading::read_limit(source, "limit.yaml");
+    (void)reading::read_study(source, "study.yaml");
   } catch (const InvalidInput& error) {
     return error.what();
   }
@@ -250,6 +251,22 @@ const Break kBreaks[] = {
   {"limit.yaml", "{object_leaves: wedge", "@@{object_goes: wedge", "ramp.until: a key is missing", "object_leaves"},
   {"limit.yaml", "more_than: 5 mm", "more_than: @@5 deg", "ramp.until.more_than = 5 deg is not allowed", "a length"},
   {"limit.yaml", "- {name: ambient, set: [ambient]", "- @@{name: ambient", "map.0.set is missing", "key paths"},
+  // studies
+  {"study.yaml", "  hold: {limit: limit.yaml}", "  @@model: {limit: limit.yaml}", "a run may not be called model", "another name"},
+  {"study.yaml", "from: 3 mm, to: 8 mm", "from: 3 mm, to: @@3 mm", "vary.radius.to = 3 mm is not allowed", "to > from"},
+  {"study.yaml", "from: 3 mm, to: 8 mm", "from: 3 mm, to: @@8 N", "vary.radius.to = 8 N is not allowed", "the dimension of the numbers beside it"},
+  {"study.yaml", "from: 3 mm, to: 8 mm", "from: @@0 mm, to: 8 mm", "vary.radius.from = 0 mm is not allowed", "> 0 with logarithmic spacing"},
+  {"study.yaml", "from: 3 mm, to: 8 mm, spacing: logarithmic, steps: 4", "from: 3 mm, to: 8 mm, plus_minus: @@1 mm", "vary.radius.plus_minus = 1 mm is not allowed", "given by from already"},
+  {"study.yaml", "iso_286: h7", "iso_286: @@j7", "vary.pin.iso_286 = j7 is not allowed", "H7"},
+  {"study.yaml", "sigmas: 2", "sigmas: @@0", "vary.resistance.sigmas = 0 is not allowed", "from 1 to 6"},
+  {"study.yaml", "  resistance: {key: model.motors.micro.resistance, plus_minus: 0.5 Ohm, sigmas: 2, group: print}",
+   "  @@resistance: {key: model.motors.micro.resistance, plus_minus: 0.5 Ohm, sigmas: 2, group: prints}", "resistance: there is no group 'prints'", "a name in 'groups'"},
+  {"study.yaml", "measured: [20 degC, 25 degC, 22 degC]", "measured: [20 degC, 25 degC, @@22 mm]", "vary.ambient.measured.2 = 22 mm is not allowed", "the dimension of the numbers beside it"},
+  {"study.yaml", "  line: {key: model.cords.flexor.line, values: [braid, braid]}", "  @@line: {values: [braid, braid]}", "vary.line.key is missing", "the path of what varies"},
+  {"study.yaml", "groups: {print: 0.8}", "groups: {print: @@1}", "groups.print = 1 is not allowed", "below 1"},
+  {"study.yaml", "optimise:\n  minimise: [cost]\n  maximise: [grasp.grip_force]\n  runs", "@@optimise:\n  runs", "optimise.minimise is missing", "'minimise', 'maximise' or both"},
+  {"study.yaml", "  runs: 100", "  runs: @@2.5", "optimise.runs = 2.5 is not allowed", "a whole number"},
+  {"study.yaml", "optimise:", "grid: {}\n@@optimise:", "optimise is not allowed beside grid", "exactly one of: grid, sample"},
   // YAML itself
   {"scenario.yaml", "name: scenario of the reading tests", "name: @@\"scenario of the reading tests", "this quote is not closed on its line", "a closing \""},
   {"scenario.yaml", "name: scenario of the reading tests", "name: @@'scenario\nabout: it''s", "this quote is not closed on its line", "a closing '"},

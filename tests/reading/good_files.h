@@ -24,7 +24,8 @@ inline Texts all() {
   return {{"parts.yaml", text("parts.yaml")},
           {"model.yaml", text("model.yaml")},
           {"scenario.yaml", text("scenario.yaml")},
-          {"limit.yaml", text("limit.yaml")}};
+          {"limit.yaml", text("limit.yaml")},
+          {"study.yaml", text("study.yaml")}};
 }
 
 }  // namespace good_files

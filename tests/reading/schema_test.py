@@ -40,10 +40,10 @@ def validator(kind):
     return jsonschema.Draft202012Validator(schema)
 
 
-validators = {kind: validator(kind) for kind in ("model", "parts", "scenario", "limit")}
+validators = {kind: validator(kind) for kind in ("model", "parts", "scenario", "limit", "study")}
 
 accepted = 0
-for pattern in ("models/*.yaml", "models/parts/*.yaml", "scenarios/*.yaml", "scenarios/limits/*.yaml", "tests/reading/good/*.yaml"):
+for pattern in ("models/*.yaml", "models/parts/*.yaml", "scenarios/*.yaml", "scenarios/limits/*.yaml", "scenarios/studies/*.yaml", "tests/reading/good/*.yaml"):
     for path in sorted(glob.glob(os.path.join(source, pattern))):
         content = load(path)
         kind = content["sinewright"]

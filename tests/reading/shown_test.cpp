@@ -29,12 +29,12 @@ TEST_CASE("reference: the pages of the user guide say what the reader does", "[d
 }
 
 TEST_CASE("schema: the shipped schemas are those of the reader", "[docs]") {
-  for (const std::string kind : {"model", "parts", "scenario", "limit"}) {
+  for (const std::string kind : {"model", "parts", "scenario", "limit", "study"}) {
     CAPTURE(kind);
     CHECK(shipped("schema/" + kind + ".schema.json") == reading::json_schema(kind));
   }
 }
 
 TEST_CASE("schema: an unknown file kind is refused", "[errors]") {
-  CHECK_THROWS_WITH(reading::json_schema("hand"), Contains("model, parts, scenario or limit"));
+  CHECK_THROWS_WITH(reading::json_schema("hand"), Contains("model, parts, scenario, limit or study"));
 }

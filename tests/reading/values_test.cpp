@@ -201,6 +201,77 @@ TEST_CASE("values: scenarios come with a sorted timeline, objects and loads") {
   CHECK(scenario.requirements[0].place.line == 34 + 2);
 }
 
+TEST_CASE("values: a study, every way to vary once") {
+  reading::Source source(good_files::all());
+  const model::Study study = reading::read_study(source, "study.yaml");
+  REQUIRE(study.runs.size() == 2);
+  CHECK(study.runs[0].name == "grasp");
+  CHECK(study.runs[0].scenario == "scenario.yaml");
+  CHECK(study.runs[0].change == std::vector<std::string>{"duration=1 s"});
+  CHECK(study.runs[1].limit == "limit.yaml");
+  REQUIRE(study.vary.size() == 8);
+  const auto spread = [&]<class T>(std::size_t i, const T*) { return std::get<T>(study.vary[i].spread); };
+  const auto radius = spread(0, static_cast<model::Between*>(nullptr));
+  CHECK(study.vary[0].name == "radius");
+  CHECK(study.vary[0].unit == "mm");
+  CHECK_THAT(radius.low, WithinRel(3.0, 1e-12));
+  CHECK_THAT(radius.high, WithinRel(8.0, 1e-12));
+  CHECK(radius.logarithmic);
+  CHECK(radius.steps == 4);
+  CHECK(study.vary[0].law == model::Law::uniform);
+  const auto friction = spread(1, static_cast<model::Around*>(nullptr));
+  CHECK(friction.relative);
+  CHECK_THAT(friction.half, WithinRel(0.2, 1e-12));
+  CHECK(study.vary[1].law == model::Law::triangular);
+  CHECK(study.vary[1].group == "print");
+  const auto resistance = spread(2, static_cast<model::Around*>(nullptr));
+  CHECK_FALSE(resistance.relative);
+  CHECK_THAT(resistance.half, WithinRel(0.5, 1e-12));
+  CHECK(study.vary[2].unit == "Ohm");
+  CHECK(study.vary[2].law == model::Law::normal);
+  CHECK(study.vary[2].sigmas == 2);
+  CHECK(spread(3, static_cast<model::IsoClass*>(nullptr)).name == "h7");
+  const auto limit = spread(4, static_cast<model::MeanAndDeviation*>(nullptr));
+  CHECK_THAT(limit.mean, WithinRel(0.5, 1e-12));
+  CHECK_THAT(limit.deviation, WithinRel(0.01, 1e-12));  // in A, as the mean
+  const auto ambient = spread(5, static_cast<model::Measured*>(nullptr));
+  REQUIRE(ambient.values.size() == 3);
+  CHECK_THAT(ambient.values[1], WithinRel(25.0, 1e-12));
+  const auto line = spread(6, static_cast<model::Options*>(nullptr));
+  CHECK(line.changes[0] == std::vector<std::string>{"model.cords.flexor.line=braid"});
+  const auto way = spread(7, static_cast<model::Options*>(nullptr));
+  CHECK(way.names == std::vector<std::string>{"as_drawn", "warm"});
+  CHECK(way.changes[1] == std::vector<std::string>{"grasp.ambient=40 degC"});
+  CHECK(study.groups == std::vector<std::pair<std::string, double>>{{"print", 0.8}});
+  CHECK(study.outcomes == std::vector<std::string>{"grasp.grip_force", "hold", "cost"});
+  REQUIRE(study.requirements.size() == 1);
+  CHECK(study.requirements[0].at_least == 1.0);
+  const auto& optimise = std::get<model::OptimiseStudy>(study.kind);
+  REQUIRE(optimise.goals.size() == 2);
+  CHECK_FALSE(optimise.goals[0].maximise);
+  CHECK(optimise.goals[1].maximise);
+  CHECK(optimise.runs == 100);
+  REQUIRE(optimise.robustness);
+  CHECK(optimise.robustness->sample.points == model::Points::latin_hypercube);
+  CHECK_THAT(optimise.robustness->sample.confidence, WithinRel(0.9, 1e-12));
+  CHECK(optimise.robustness->vary.at(0).name == "radius");
+}
+
+TEST_CASE("values: the number that stands at a key, wherever it is written") {
+  reading::Source source(good_files::all());
+  const auto at = [&](const std::string& key, const std::vector<std::string>& overrides = {}) {
+    return reading::written_quantity(source, "scenario.yaml", overrides, key);
+  };
+  CHECK_THAT(at("model.drives.flexor.pulley.radius").value().si, WithinRel(3e-3, 1e-12));
+  CHECK(at("model.drives.flexor.pulley.radius")->unit == "mm");
+  CHECK_THAT(at("model.lines.braid.diameter").value().si, WithinRel(0.5e-3, 1e-12));  // in the parts file
+  CHECK_THAT(at("duration").value().si, WithinRel(2.0, 1e-12));
+  CHECK_THAT(at("duration", {"duration=3 s"}).value().si, WithinRel(3.0, 1e-12));
+  CHECK_THAT(at("model.cords.flexor.path.1.radius", {"model.cords.flexor.path.1.radius=3 mm"}).value().si, WithinRel(3e-3, 1e-12));
+  CHECK_FALSE(at("model.drives.flexor.motor"));          // a name
+  CHECK_FALSE(at("model.drives.flexor.pulley.collar"));  // not there
+}
+
 TEST_CASE("values: what a file leaves out is the default of the model types") {
   good_files::Texts texts = good_files::all();
   texts[2].second = "sinewright: scenario\nname: t\nmodel: model.yaml\nduration: 1 s\n";

@@ -16,7 +16,7 @@ int main(int argc, char** argv) {
   std::filesystem::create_directories(folder / "schema");
   std::ofstream(folder / "yaml.md", std::ios::binary) << reading::yaml_reference();
   std::ofstream(folder / "units.md", std::ios::binary) << reading::unit_reference();
-  for (const std::string kind : {"model", "parts", "scenario", "limit"})
+  for (const std::string kind : {"model", "parts", "scenario", "limit", "study"})
     std::ofstream(folder / "schema" / (kind + ".schema.json"), std::ios::binary)
         << reading::json_schema(kind);
   return 0;
