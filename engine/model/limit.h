@@ -24,13 +24,14 @@ struct RiseOfVoltage {
 };
 using Rise = std::variant<RiseOfLoad, RiseOfDisplacement, RiseOfVoltage>;
 
-enum class EndEvent { shaft_turns, joint_moves, object_leaves, motor_stalls };
+enum class EndEvent { shaft_turns, joint_moves, object_leaves, motor_stalls, margin_falls };
 
-/// Until what a ramp goes on. A further kind of end (a margin below 1, for instance) joins here and in study/end_watch.
+/// Until what a ramp goes on.
 struct RampEnd {
   EndEvent event = EndEvent::shaft_turns;
-  std::string subject;   ///< drive, joint or object; empty: any
-  double more_than = 0;  ///< turn or motion since the ramp began [rad], way of the object [m], time at rest of a stall [s]
+  std::string subject;   ///< drive, joint, object or margin; empty: any
+  double more_than = 0;  ///< turn or motion since the ramp began [rad], way of the object [m], time at rest of a stall [s],
+                         ///< demand / capacity of a margin [–]
 };
 
 /// One run in which a quantity rises slowly until something happens.

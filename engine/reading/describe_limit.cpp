@@ -25,6 +25,14 @@ Kind<RampEnd> ramp_end() {
         });
     return made.kind();
   };
+  Record<RampEnd> margin("end_margin_falls", "The ramp ends when a margin falls below a value.");
+  margin.need("margin_falls", &RampEnd::subject, text(), "a margin by its name, or any")
+      .may("below", &RampEnd::more_than, number(positive()), Default{"1"}, "capacity / demand")
+      .check([](RampEnd& end, const Node&) {
+        end.event = EndEvent::margin_falls;
+        end.more_than = 1 / end.more_than;  // demand / capacity rises with the load, as what the other ends watch
+        if (end.subject == "any") end.subject.clear();
+      });
   return by_key<RampEnd>(
       {{"shaft_turns", record("end_shaft_turns", "The ramp ends when an output shaft has turned.", "shaft_turns", "a drive",
                               EndEvent::shaft_turns, "more_than", "rad", "0.5 deg", "since the ramp began, either way")},
@@ -35,7 +43,8 @@ Kind<RampEnd> ramp_end() {
                                 "way since the ramp began")},
        {"motor_stalls", record("end_motor_stalls", "The ramp ends when a shaft that was turning under power stands.",
                                "motor_stalls", "a drive", EndEvent::motor_stalls, "longer_than", "s", "20 ms",
-                               "at rest")}});
+                               "at rest")},
+       {"margin_falls", margin.kind()}});
 }
 
 Kind<model::Ramp> ramp() {

@@ -48,6 +48,7 @@ MarginWatch::MarginWatch(const simulation::System& system) : system_(system), pa
   moment.outside.resize(system.scenario.loads.size());
   worst_.assign(parts_.checks.size(), moment);
   lost_.assign(parts_.checks.size(), moment);
+  now_.assign(parts_.checks.size(), std::numeric_limits<double>::infinity());
 }
 
 void MarginWatch::note(Moment& moment, double ratio, const PartLoad& load, const simulation::State& state) const {
@@ -65,7 +66,7 @@ void MarginWatch::look(const simulation::Stage& stage, const simulation::State& 
   for (std::size_t i = 0; i < parts_.checks.size(); ++i) {
     const PartCheck& check = parts_.checks[i];
     const PartLoad load = check.load(stage, state);
-    const double ratio = margin_of(check, check.size, load).ratio();
+    const double ratio = now_[i] = margin_of(check, check.size, load).ratio();
     if (!worst_[i].any || ratio < worst_[i].ratio) note(worst_[i], ratio, load, state);
     if (ratio < 1 && !lost_[i].any) note(lost_[i], ratio, load, state);
   }
@@ -77,6 +78,12 @@ std::string MarginWatch::load_text(const PartCheck& check, const Moment& moment)
   for (std::size_t i = 0; i < moment.outside.size(); ++i)
     if (moment.outside[i] != 0) text += fmt::format(", {} {:.4g} N", system_.scenario.loads[i].name, moment.outside[i]);
   return text;
+}
+
+std::vector<std::pair<std::string, std::string>> MarginWatch::names() const {
+  std::vector<std::pair<std::string, std::string>> names;
+  for (const PartCheck& check : parts_.checks) names.emplace_back(check.name, check.check);
+  return names;
 }
 
 simulation::Margins MarginWatch::report() const {

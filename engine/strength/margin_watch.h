@@ -1,6 +1,7 @@
 #pragma once
 
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "simulation/run.h"
@@ -25,6 +26,12 @@ class MarginWatch {
 
   /// An accepted step. Allocates nothing.
   void look(const simulation::Stage& stage, const simulation::State& state);
+
+  /// Name and words of each margin that is checked, in the order of `ratios`.
+  [[nodiscard]] std::vector<std::pair<std::string, std::string>> names() const;
+
+  /// Capacity / demand of each at the last look.
+  [[nodiscard]] const std::vector<double>& ratios() const { return now_; }
 
   /// The margins so far, worst first, and what is not checked.
   [[nodiscard]] simulation::Margins report() const;
@@ -52,6 +59,7 @@ class MarginWatch {
   const simulation::System& system_;
   PartChecks parts_;
   std::vector<Moment> worst_, lost_;  // per check
+  std::vector<double> now_;
 };
 
 /// Lets a run feed the watch and put its margins into the summary. What the listener did before, it still does. The watch must

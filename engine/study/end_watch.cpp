@@ -23,10 +23,11 @@ int contacts_of(const simulation::System& system, const simulation::Stage& stage
 
 }  // namespace
 
-EndWatch::EndWatch(const simulation::System& system, const model::RampEnd& end, double start, const Place& place)
-    : system_(system), end_(end), start_(start) {
+EndWatch::EndWatch(const simulation::System& system, const strength::MarginWatch& margins, const model::RampEnd& end, double start,
+                   const Place& place)
+    : system_(system), margins_(margins), end_(end), start_(start) {
   const auto& m = system.model();
-  std::vector<std::string> names;
+  std::vector<std::string> names, words;  // how a file names it, and how an answer does, where that differs
   switch (end.event) {
     case model::EndEvent::shaft_turns:
     case model::EndEvent::motor_stalls:
@@ -38,9 +39,15 @@ EndWatch::EndWatch(const simulation::System& system, const model::RampEnd& end, 
     case model::EndEvent::object_leaves:
       for (const auto& object : system.scenario.objects) names.push_back(object.name);
       break;
+    case model::EndEvent::margin_falls:
+      for (const auto& [name, check] : margins.names()) {
+        names.push_back(name);
+        words.push_back(check);
+      }
+      break;
   }
   for (std::size_t i = 0; i < names.size(); ++i)
-    if (end.subject.empty() || end.subject == names[i]) watched_.push_back({names[i], i});
+    if (end.subject.empty() || end.subject == names[i]) watched_.push_back({words.empty() ? names[i] : words[i], i});
   if (watched_.empty())
     throw InvalidInput(fmt::format("{}:{}:{}: the ramp's end names '{}', which is not there\n  needed: one of: {}", place.file,
                                    place.line, place.column, end.subject.empty() ? "any" : end.subject,
@@ -77,6 +84,11 @@ std::optional<Ended> EndWatch::look(const simulation::Stage& stage, const simula
         far = std::abs(angle - w.angle);
         break;
       }
+      case model::EndEvent::margin_falls:
+        far = 1 / margins_.ratios()[w.index];
+        if (first && far > end_.more_than) earliest(state.time, w.name);  // lost before the rise began
+        if (first) w.before = far;
+        break;
       case model::EndEvent::object_leaves: {
         const Eigen::Vector3d place = stage.kinematics.pose[at(system_.link_of_object[w.index])].p;
         if (first) w.place = place;
@@ -98,7 +110,7 @@ std::optional<Ended> EndWatch::look(const simulation::Stage& stage, const simula
         continue;
       }
     }
-    if (far > end_.more_than)
+    if (far > end_.more_than && w.before <= end_.more_than)
       earliest(time_ + (end_.more_than - w.before) / (far - w.before) * (state.time - time_), w.name);
     w.before = far;
   }

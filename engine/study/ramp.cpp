@@ -103,7 +103,8 @@ Probe probe_of(const simulation::System& system, simulation::RunResult result) {
 
 Probe run_ramp(const model::Scenario& given, const model::Ramp& ramp, double rate, const Place& place) {
   const simulation::System system(with_rise(given, ramp, rate, place));
-  EndWatch watch(system, ramp.until, ramp.start, place);
+  strength::MarginWatch margins(system);
+  EndWatch watch(system, margins, ramp.until, ramp.start, place);
   const auto* way = std::get_if<model::RiseOfDisplacement>(&ramp.what);
   double peak_force = 0;
   std::vector<std::pair<double, double>> course;
@@ -112,6 +113,7 @@ Probe run_ramp(const model::Scenario& given, const model::Ramp& ramp, double rat
   simulation::RunListener listener;
   listener.step = [&](const simulation::Stage& stage, const simulation::State& state) {
     if (way && state.time >= ramp.start) peak_force = std::max(peak_force, force_against(system, stage, *way));
+    margins.look(stage, state);
     ended = watch.look(stage, state);
     if (ended || shown < 0 || state.time - shown >= system.scenario.duration / 200) {
       const double rose = value_of(ramp, rate, state.time);
@@ -120,6 +122,7 @@ Probe run_ramp(const model::Scenario& given, const model::Ramp& ramp, double rat
     }
     return ended.has_value();
   };
+  listener.summary = [&margins](std::vector<simulation::SummaryValue>& summary) { margins.add_to(summary); };
   Probe probe = probe_of(system, simulation::run(system, listener));
   probe.rate = rate;
   probe.peak_force = peak_force;

@@ -249,6 +249,7 @@ const Break kBreaks[] = {
   {"limit.yaml", "  halvings: 3", "  halvings: @@2.5", "ramp.halvings = 2.5 is not allowed", "a whole number from 1 to 12"},
   {"limit.yaml", "answer: peak_force", "answer: @@force", "ramp.answer = force is not allowed", "one of: displacement, peak_force"},
   {"limit.yaml", "{object_leaves: wedge", "@@{object_goes: wedge", "ramp.until: a key is missing", "object_leaves"},
+  {"limit.yaml", "{object_leaves: wedge, more_than: 5 mm}", "{margin_falls: any, below: @@0}", "ramp.until.below = 0 is not allowed", "> 0"},
   {"limit.yaml", "more_than: 5 mm", "more_than: @@5 deg", "ramp.until.more_than = 5 deg is not allowed", "a length"},
   {"limit.yaml", "- {name: ambient, set: [ambient]", "- @@{name: ambient", "map.0.set is missing", "key paths"},
   // studies

@@ -16,6 +16,12 @@ using Catch::Matchers::Contains;
 using Catch::Matchers::WithinRel;
 
 constexpr double kPulley = 5e-3, kForward = 0.7, kBackward = 0.6, kGearDrag = 2e-3, kBrushes = 1e-5, kRatio = 100, kLength = 0.04;
+// Margins want a cord with a diameter; this one adds nothing to the pulley's radius.
+model::Line thin_line(double stiffness) {
+  model::Line line = parts::stiff_line(stiffness, 1e-3);
+  line.diameter = 1e-12;
+  return line;
+}
 const std::vector<double> kArms = {9e-3, 7e-3, 5e-3};
 // A turn that counts as a start: the rotor, 1e-3 kg m² at the output, must be brought to it, for which the load rises on by
 // a part that goes with the third root of it [rad].
@@ -28,7 +34,7 @@ model::Scenario finger(std::size_t joints, double capstan) {
   scenario.gravity.setZero();
   auto& m = scenario.model;
   m.supplies = {parts::supply(6, 0.4)};
-  m.lines = {parts::stiff_line(12000, 1e-3)};
+  m.lines = {thin_line(12000)};
   auto drive = parts::plain_drive(kRatio, kPulley);
   drive.motor.static_drag = drive.motor.kinetic_drag = kBrushes;
   drive.gearhead.forward_efficiency = kForward;
@@ -98,6 +104,31 @@ TEST_CASE("ramp: the back-drive load of one joint is the gear's holding tension 
   CHECK(answer.subject == "flexor");
 }
 
+TEST_CASE("ramp: the load at which the gearhead's margin is used up is its rating over the arm") {
+  const double capstan = GENERATE(0.0, 0.12);
+  model::Scenario scenario = finger(1, capstan);
+  const double holds = (kRatio * kBrushes + kGearDrag) / kBackward, rating = 0.5 * holds;
+  scenario.model.drives[0].gearhead.torque_rating = rating;
+  scenario.loads = {load_on("phalanx0", 1, {kLength, 0, 0})};
+  const double force = rating / kPulley * std::exp(capstan * turning_up_to(scenario, 0)) * kArms[0] / kLength;
+  for (const std::string margin : {"", "gear_torque.flexor"}) {
+    const auto answer = study::answer_ramp(scenario, rise(2 * force, {model::EndEvent::margin_falls, margin, 1}), 1e-3, {});
+    REQUIRE(answer.found);
+    CHECK(answer.settled);
+    CHECK_THAT(answer.value, WithinRel(force, kAccuracy));
+    CHECK_THAT(answer.subject, Contains("gearhead"));
+  }
+  // A margin of 2 is used up at half of it, and one that is lost before the rise begins at its first value.
+  const auto half = study::answer_ramp(scenario, rise(2 * force, {model::EndEvent::margin_falls, "", 0.5}), 1e-3, {});
+  CHECK_THAT(half.value, WithinRel(0.5 * force, kAccuracy));
+  scenario.model.drives[0].gearhead.torque_rating = 1e-9;
+  auto late = rise(2 * force, {model::EndEvent::margin_falls, "", 1}, 0.1);
+  late.from = 0.25 * force;
+  CHECK_THAT(study::answer_ramp(scenario, late, 1e-3, {}).value, WithinRel(late.from, 0.02));
+  CHECK_THROWS_WITH(study::answer_ramp(scenario, rise(1, {model::EndEvent::margin_falls, "pin_shear.MCP", 1}), 1e-3, {"f.yaml", 3, 4}),
+                    Contains("f.yaml:3:4") && Contains("gear_torque.flexor"));
+}
+
 TEST_CASE("ramp: three joints held by stops in one line are back-driven by the load on the first, the others stay") {
   // A pull at the end of the first phalanx bends only the first joint open; the cord tension of the others rests on their stops.
   const double capstan = GENERATE(0.0, 0.12);
@@ -119,7 +150,7 @@ TEST_CASE("ramp: a stalled motor bears the fingertip load at which the weakest j
   model::Scenario scenario = finger(joints, capstan);
   // What counts as motion (0.1 mrad) must be more than the give of a relieved stop (0.3 N m / 20000 N m/rad) and so little that the
   // cord, softer here, pulls hardly more for it: over its last span of 1 cm alone, 500 N × 5e-7 m / 1 cm = 0.025 N of 11 N.
-  scenario.model.lines = {parts::stiff_line(500, 1e-3)};
+  scenario.model.lines = {thin_line(500)};
   for (std::size_t i = 1; i <= joints; ++i) scenario.model.bodies[i].hinge->stops = model::EndStops{-0.8, 0, 20000, 0.01};
   scenario.timeline = {{0, 0, model::CommandVoltage{0.25, 1}}};  // slowly: no momentum beyond the motor's own torque
   scenario.loads = {load_on("phalanx" + std::to_string(joints - 1), static_cast<int>(joints), {kLength, 0, 0})};

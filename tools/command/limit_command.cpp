@@ -50,6 +50,7 @@ const char* event_text(model::EndEvent event) {
     case model::EndEvent::joint_moves: return "a joint moves";
     case model::EndEvent::object_leaves: return "the object leaves";
     case model::EndEvent::motor_stalls: return "the motor stalls";
+    case model::EndEvent::margin_falls: return "a margin falls";
   }
   return "";
 }
