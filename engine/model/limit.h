@@ -60,6 +60,7 @@ struct MapAxis {
   std::string name;
   std::vector<std::string> keys;
   std::vector<std::string> values;
+  std::vector<std::string> labels;  ///< what tables and plots call each value, as many as values
 };
 
 struct LimitStudy {

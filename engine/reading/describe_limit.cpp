@@ -128,7 +128,12 @@ Kind<model::MapAxis> map_axis() {
   Record<MapAxis> record("map_axis", "One way of going through variants: each value is given to all keys.");
   record.need("name", &MapAxis::name, text(), "shown in tables and plots")
       .need("set", &MapAxis::keys, list_of(text(), "a list of 1 or more key paths", 1), "as in --set, without '='")
-      .need("to", &MapAxis::values, list_of(text(), "a list of 1 or more values", 1), "the values, each as one text");
+      .need("to", &MapAxis::values, list_of(text(), "a list of 1 or more values", 1), "the values, each as one text")
+      .may("labels", &MapAxis::labels, list_of(text(), "a list of texts", 1), Absent{"the values themselves"}, "what tables and plots call each value")
+      .check([](MapAxis& axis, const Node& node) {
+        if (axis.labels.empty()) axis.labels = axis.values;
+        if (axis.labels.size() != axis.values.size()) throw not_allowed(*node.find("labels"), "as many as 'to' has values");
+      });
   return record.kind();
 }
 

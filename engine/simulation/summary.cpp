@@ -335,4 +335,14 @@ std::vector<Verdict> judge(const std::vector<model::Requirement>& requirements, 
   return verdicts;
 }
 
+std::string reached_text(const Verdict& verdict) {
+  if (std::isnan(verdict.value)) return "did not occur";
+  // The demand is two words, a number and its unit.
+  std::size_t end = 0;
+  for (int word = 0; word < 3 && end != std::string::npos; ++word) end = verdict.demand.find(' ', end + (word > 0));
+  if (end == std::string::npos) return fmt::format("{:.5g}", verdict.value);
+  const std::string unit = verdict.demand.substr(end + 1);
+  return fmt::format("{:.5g} {}", from_si(verdict.value, unit), unit);
+}
+
 }  // namespace sinewright::simulation

@@ -56,4 +56,8 @@ class SummaryBuilder {
 [[nodiscard]] std::vector<Verdict> judge(const std::vector<model::Requirement>& requirements,
                                          const std::vector<SummaryValue>& summary);
 
+/// The value of a verdict as people read it, in the unit in which the demand is written: "10.7 deg" of "at most 12 deg";
+/// "did not occur" if there is none.
+[[nodiscard]] std::string reached_text(const Verdict& verdict);
+
 }  // namespace sinewright::simulation

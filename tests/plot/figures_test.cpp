@@ -445,3 +445,64 @@ TEST_CASE("text: quotes become apostrophes, control characters blanked, and noth
   CHECK(plot::shortened("abc", 3) == "abc");
   CHECK(plot::character_count("µm°") == 3);
 }
+
+namespace {
+
+// Flexion 3 × direction 2, one of the six not found.
+record::LimitRecord small_map() {
+  record::LimitRecord map;
+  map.inputs.engine_version = "0.0-test";
+  map.name = "load \"over\" `posture`";
+  map.quantity = "force of pull";
+  map.unit = "N";
+  map.method = "ramp";
+  map.axes = {{"flexion", {"10 deg", "20 deg", "30 deg"}}, {"direction", {"open", "it's along"}}};
+  for (int r = 0; r < 3; ++r)
+    for (int c = 0; c < 2; ++c) {
+      record::KeptLimit limit;
+      limit.place = {map.axes[0].second[static_cast<std::size_t>(r)], map.axes[1].second[static_cast<std::size_t>(c)]};
+      limit.found = r != 2 || c != 1;
+      limit.value = limit.found ? 10 * r + c + 1 : std::nan("");
+      limit.error = 0.1;
+      limit.runs.push_back({});
+      map.limits.push_back(limit);
+    }
+  return map;
+}
+
+}  // namespace
+
+TEST_CASE("limit figures: a map is drawn as curves over its longer axis and as fields with every value that was found") {
+  const record::LimitRecord map = small_map();
+  const plot::Script curves = plot::limit_figure(map), fields = plot::limit_map_figure(map);
+  const auto first = block_of(curves.text(), "curve1"), second = block_of(curves.text(), "curve2");
+  CHECK(first == std::vector<std::vector<double>>{{0, 1, 0.1}, {1, 11, 0.1}, {2, 21, 0.1}});
+  CHECK(second == std::vector<std::vector<double>>{{0, 2, 0.1}, {1, 12, 0.1}});
+  const auto cells = block_of(fields.text(), "fields");
+  CHECK(cells == std::vector<std::vector<double>>{{0, 0, 1}, {1, 0, 2}, {0, 1, 11}, {1, 1, 12}, {0, 2, 21}});
+  CHECK_THAT(fields.text(), Contains("no limit found (1 of 6)") && !Contains("it's"));
+  const Folder folder;
+  CHECK(plot::draw(curves, folder.path, {"png"}).size() == 2);
+  CHECK(plot::draw(fields, folder.path, {"png"}).size() == 2);
+}
+
+TEST_CASE("limit figures: a ramp shows every rate, a search every value with its verdict") {
+  record::LimitRecord ramp = small_map();
+  ramp.axes.clear();
+  ramp.limits.resize(1);
+  auto& runs = ramp.limits[0].runs;
+  runs.clear();
+  for (const double rate : {8.0, 4.0, 2.0}) {
+    record::KeptRun run;
+    run.rate = rate;
+    run.value = 20 + rate / 4;
+    run.holds = true;
+    runs.push_back(run);
+  }
+  CHECK(block_of(plot::limit_figure(ramp).text(), "runs") == std::vector<std::vector<double>>{{1, 22}, {0.5, 21}, {0.25, 20.5}});
+  ramp.method = "search";
+  runs[2].holds = false;
+  const std::string search = plot::limit_figure(ramp).text();
+  CHECK(block_of(search, "holds") == std::vector<std::vector<double>>{{22, 1}, {21, 1}});
+  CHECK(block_of(search, "fails") == std::vector<std::vector<double>>{{20.5, 0}});
+}

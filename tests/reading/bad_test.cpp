@@ -252,6 +252,7 @@ const Break kBreaks[] = {
   {"limit.yaml", "{object_leaves: wedge, more_than: 5 mm}", "{margin_falls: any, below: @@0}", "ramp.until.below = 0 is not allowed", "> 0"},
   {"limit.yaml", "more_than: 5 mm", "more_than: @@5 deg", "ramp.until.more_than = 5 deg is not allowed", "a length"},
   {"limit.yaml", "- {name: ambient, set: [ambient]", "- @@{name: ambient", "map.0.set is missing", "key paths"},
+  {"limit.yaml", "labels: [cool, warm]", "labels: @@[cool]", "map.0.labels = (a list of 1) is not allowed", "as many as 'to' has values"},
   // studies
   {"study.yaml", "  hold: {limit: limit.yaml}", "  @@model: {limit: limit.yaml}", "a run may not be called model", "another name"},
   {"study.yaml", "from: 3 mm, to: 8 mm", "from: 3 mm, to: @@3 mm", "vary.radius.to = 3 mm is not allowed", "to > from"},

@@ -4,12 +4,14 @@
 
 #include <cmath>
 #include <limits>
+#include <numbers>
 #include <stdexcept>
 
 #include <catch2/catch.hpp>
 
 #include "../contact/heap_watch.h"
 #include "parts.h"
+#include "simulation/summary.h"
 
 namespace {
 
@@ -461,3 +463,18 @@ TEST_CASE("run: a voltage that is asked for over a time gets there linearly, fro
 }
 
 }  // namespace
+
+TEST_CASE("verdicts: what was reached is told in the unit of the demand") {
+  const auto text = [](const std::string& key, double value, const std::string& unit, const std::string& asked, double bound) {
+    model::Requirement requirement;
+    requirement.quantity = key;
+    requirement.at_most = bound;
+    requirement.unit = asked;
+    return simulation::reached_text(simulation::judge({requirement}, {{key, value, unit, ""}}).at(0));
+  };
+  CHECK(text("off_turn", std::numbers::pi / 6, "rad", "deg", 1) == "30 deg");
+  CHECK(text("remaining", 0.0123, "1", "%", 1) == "1.23 %");
+  CHECK(text("count", 4, "1", "", 5) == "4");
+  CHECK(text("housing", 300, "K", "degC", 350) == "26.85 degC");
+  CHECK(text("release_time", std::nan(""), "s", "s", 1) == "did not occur");
+}

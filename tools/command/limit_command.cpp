@@ -12,6 +12,7 @@
 #include "reading/reading.h"
 #include "record/limit_file.h"
 #include "record/writer.h"
+#include "simulation/summary.h"
 #include "study/limit.h"
 
 namespace sinewright::tool {
@@ -25,16 +26,10 @@ std::string with_unit(double value, const std::string& unit) {
   return fmt::format("{:.4g}{}{}", value, unit.empty() ? "" : " ", unit);
 }
 
-// A number of the summary, angles in degrees as people read them.
-std::string shown(double value, const std::string& unit) {
-  if (unit == "rad") return with_unit(from_si(value, "deg"), "deg");
-  return with_unit(value, unit == "1" ? "" : unit);
-}
-
 std::string place_text(const model::LimitStudy& study, const study::Point& point) {
   std::string text;
   for (std::size_t a = 0; a < study.map.size(); ++a)
-    text += fmt::format("{}{} {}", a ? ", " : "", study.map[a].name, study.map[a].values[point.place[a]]);
+    text += fmt::format("{}{} {}", a ? ", " : "", study.map[a].name, study.map[a].labels[point.place[a]]);
   return text;
 }
 
@@ -89,7 +84,7 @@ void add_answer(std::string& text, const model::LimitStudy& study, const study::
       if (unmet != probe->verdicts.end())
         why = std::isnan(unmet->value)
                   ? fmt::format("   {} did not occur, {} is asked", unmet->quantity, unmet->demand)
-                  : fmt::format("   {} = {}, {} is asked", unmet->quantity, shown(unmet->value, unmet->unit), unmet->demand);
+                  : fmt::format("   {} = {}, {} is asked", unmet->quantity, simulation::reached_text(*unmet), unmet->demand);
       text += fmt::format("  {:>16} {:>8}{}\n", with_unit(probe->value, result.unit), probe->holds ? "yes" : "no",
                           probe->complete ? why : "   ended early: " + probe->outcome.substr(0, probe->outcome.find('\n')));
     }
@@ -105,16 +100,16 @@ std::string limit_text(const model::LimitStudy& study, const study::LimitResult&
     const model::MapAxis& rows = study.map[0];
     const std::size_t n = study.map.size() > 1 ? study.map[1].values.size() : 1;
     std::size_t width = 12, first = rows.name.size();
-    for (const auto& value : rows.values) first = std::max(first, value.size());
+    for (const auto& value : rows.labels) first = std::max(first, value.size());
     if (n > 1)
-      for (const auto& value : study.map[1].values) width = std::max(width, value.size() + 2);
+      for (const auto& value : study.map[1].labels) width = std::max(width, value.size() + 2);
     text += fmt::format("\n  {}{}{}\n", result.quantity, result.unit.empty() ? "" : " in ", result.unit);
     text += fmt::format("  {:<{}}", rows.name, first);
     if (n > 1)
-      for (const auto& value : study.map[1].values) text += fmt::format("{:>{}}", value, width);
+      for (const auto& value : study.map[1].labels) text += fmt::format("{:>{}}", value, width);
     text += n > 1 ? fmt::format("   ({})\n", study.map[1].name) : "\n";
-    for (std::size_t r = 0; r < rows.values.size(); ++r) {
-      text += fmt::format("  {:<{}}", rows.values[r], first);
+    for (std::size_t r = 0; r < rows.labels.size(); ++r) {
+      text += fmt::format("  {:<{}}", rows.labels[r], first);
       for (std::size_t c = 0; c < n; ++c) {
         const study::Answer& answer = result.points[r * n + c].answer;
         text += fmt::format("{:>{}}", answer.found ? fmt::format("{:.4g}{}", answer.value, answer.settled && answer.monotone ? "" : " !") : "none", width);
@@ -143,7 +138,7 @@ std::string limit_json(const model::LimitStudy& study, const study::LimitResult&
   for (const auto& point : result.points) {
     const study::Answer& answer = point.answer;
     nlohmann::ordered_json entry;
-    for (std::size_t a = 0; a < study.map.size(); ++a) entry["at"][study.map[a].name] = study.map[a].values[point.place[a]];
+    for (std::size_t a = 0; a < study.map.size(); ++a) entry["at"][study.map[a].name] = study.map[a].labels[point.place[a]];
     entry["found"] = answer.found;
     entry["settled"] = answer.settled;
     entry["monotone"] = answer.monotone;
@@ -172,11 +167,11 @@ record::LimitRecord record_of(const model::LimitStudy& study, const study::Limit
   const auto* search = std::get_if<model::Search>(&study.task);
   kept.method = search ? "search" : "ramp";
   kept.logarithmic = search && search->logarithmic;
-  for (const auto& axis : study.map) kept.axes.emplace_back(axis.name, axis.values);
+  for (const auto& axis : study.map) kept.axes.emplace_back(axis.name, axis.labels);
   for (const auto& point : result.points) {
     const study::Answer& answer = point.answer;
     record::KeptLimit limit;
-    for (std::size_t a = 0; a < study.map.size(); ++a) limit.place.push_back(study.map[a].values[point.place[a]]);
+    for (std::size_t a = 0; a < study.map.size(); ++a) limit.place.push_back(study.map[a].labels[point.place[a]]);
     limit.found = answer.found;
     limit.settled = answer.settled;
     limit.monotone = answer.monotone;

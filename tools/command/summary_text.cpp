@@ -10,6 +10,7 @@
 
 #include "quantity/quantity.h"
 #include "simulation/observe.h"
+#include "simulation/summary.h"
 
 namespace sinewright::tool {
 
@@ -257,13 +258,8 @@ std::string summary_text(const simulation::System& system, const simulation::Run
     line("steps without a solution of their own", fmt::format("{} (friction limits of the step before; see docs/numerics.md)", result.counters.held));
   if (!result.verdicts.empty()) {
     heading("Requirements");
-    for (const auto& verdict : result.verdicts) {
-      const auto value = std::find_if(result.summary.begin(), result.summary.end(), [&](const auto& v) { return v.key == verdict.quantity; });
-      const std::string unit = value->unit == "1" ? "" : value->unit == "K" ? " degC" : " " + value->unit;
-      const double shown = value->unit == "K" ? from_si(verdict.value, "degC") : verdict.value;
-      text += fmt::format("  {:<7}{} {}: {}\n", verdict.met ? "met" : "FAILED", verdict.quantity, verdict.demand,
-                          std::isnan(shown) ? "did not occur" : fmt::format("{:.5g}{}", shown, unit));
-    }
+    for (const auto& verdict : result.verdicts)
+      text += fmt::format("  {:<7}{} {}: {}\n", verdict.met ? "met" : "FAILED", verdict.quantity, verdict.demand, simulation::reached_text(verdict));
   }
   text += "\nDesign prediction, not certification. Moving fingers pinch, stretched cords store energy, stalled motors get hot.\n";
   return text;

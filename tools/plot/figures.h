@@ -30,6 +30,8 @@ struct Subject {
 [[nodiscard]] Script energy_figure(const Subject& subject);
 
 [[nodiscard]] Script limit_figure(const record::LimitRecord& record);
+/// Of a limit with two axes: every value in a field of its own, darker where it is lower.
+[[nodiscard]] Script limit_map_figure(const record::LimitRecord& record);
 
 struct DrawOptions {
   std::vector<std::string> formats = {"png", "svg", "pdf"};

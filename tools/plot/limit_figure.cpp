@@ -68,14 +68,18 @@ void ramp_lines(Script& script, const record::LimitRecord& record) {
 }
 
 void map_lines(Script& script, const record::LimitRecord& record) {
-  const auto& [name, values] = record.axes.front();
-  const std::size_t n = record.axes.size() > 1 ? record.axes[1].second.size() : 1;
+  // The longer axis lies along the page, the shorter one makes the curves.
+  const bool two = record.axes.size() > 1;
+  const bool turned = two && record.axes[1].second.size() > record.axes[0].second.size();
+  const auto& [name, values] = record.axes[turned ? 1 : 0];
+  const auto& curve_axis = record.axes[two && !turned ? 1 : 0];
+  const std::size_t curves = two ? curve_axis.second.size() : 1, inner = two ? record.axes[1].second.size() : 1;
   std::string command;
   double most = 0;
-  for (std::size_t c = 0; c < n; ++c) {
+  for (std::size_t c = 0; c < curves; ++c) {
     std::vector<std::vector<double>> rows;
     for (std::size_t r = 0; r < values.size(); ++r) {
-      const record::KeptLimit& limit = record.limits[r * n + c];
+      const record::KeptLimit& limit = record.limits[turned ? c * inner + r : r * inner + c];
       if (!limit.found) continue;
       rows.push_back({static_cast<double>(r), limit.value, std::isfinite(limit.error) ? limit.error : 0});
       most = std::max(most, limit.value + rows.back()[2]);
@@ -84,7 +88,7 @@ void map_lines(Script& script, const record::LimitRecord& record) {
     const std::string block = fmt::format("curve{}", c + 1);
     script.block(block, {"place on " + name, label_of(record), "error"}, rows);
     command += fmt::format(", \\\n     ${0} using 1:2:3 with yerrorbars pt 7 ps 1 lw 2 lc rgb '{1}' notitle, ${0} using 1:2 with lines lw 2 lc rgb '{1}' {2}",
-                           block, color(c), n > 1 ? "title " + gnuplot_text(record.axes[1].first + " " + record.axes[1].second[c]) : "notitle");
+                           block, color(c), two ? "title " + gnuplot_text(curve_axis.first + " " + curve_axis.second[c]) : "notitle");
   }
   script.line(fmt::format("set xlabel {} noenhanced\nset ylabel {} noenhanced\nset xtics {}\nset xrange [-0.5:{}]", gnuplot_text(name),
                           gnuplot_text(label_of(record)), tics(values), static_cast<double>(values.size()) - 0.5));
@@ -110,13 +114,63 @@ Script limit_figure(const record::LimitRecord& record) {
   return script;
 }
 
+Script limit_map_figure(const record::LimitRecord& record) {
+  const auto& [row_name, row_values] = record.axes.at(0);
+  const auto& [column_name, column_values] = record.axes.at(1);
+  const std::size_t rows = row_values.size(), columns = column_values.size();
+  constexpr double cell_width = 0.62, cell_height = 0.5;
+  const double width = std::max(6.5, 2.6 + cell_width * static_cast<double>(columns)), height = 2.1 + cell_height * static_cast<double>(rows);
+  Script script("limit-map", shortened(record.name, 80), "sinewright " + record.inputs.engine_version + " · design prediction, not certification",
+                width, height);
+  std::vector<std::vector<double>> fields;
+  std::size_t none = 0;
+  for (std::size_t r = 0; r < rows; ++r)
+    for (std::size_t c = 0; c < columns; ++c) {
+      const record::KeptLimit& limit = record.limits[r * columns + c];
+      if (limit.found)
+        fields.push_back({static_cast<double>(c), static_cast<double>(r), limit.value});
+      else
+        ++none;
+    }
+  script.line(fmt::format("set lmargin at screen {:.4f}\nset rmargin at screen {:.4f}\nset tmargin at screen {:.4f}\nset bmargin at screen {:.4f}",
+                          1.1 / width, 1 - 1.15 / width, 1 - 0.95 / height, 0.8 / height));
+  script.line(fmt::format("set xlabel {} noenhanced\nset ylabel {} noenhanced\nset xtics {} scale 0\nset ytics {} scale 0", gnuplot_text(column_name),
+                          gnuplot_text(row_name), tics(column_values), tics(row_values)));
+  script.line(fmt::format("set xrange [-0.5:{}]\nset yrange [-0.5:{}]\nunset grid\nset key off", static_cast<double>(columns) - 0.5,
+                          static_cast<double>(rows) - 0.5));
+  if (none > 0)
+    script.line(fmt::format("set label 1 'empty: no limit found ({} of {})' at graph 1, screen {:.4f} right font ',10'", none, rows * columns, 0.25 / height));
+  if (fields.empty()) {
+    script.line("plot NaN notitle");
+    return script;
+  }
+  // One hue from dark to light, so that it reads without colours, too; the numbers say the rest.
+  script.line(fmt::format("set palette defined (0 '#1d3f5e', 0.5 '#7ba3bd', 1 '#f2f0e6')\nset cblabel {} noenhanced offset 1,0",
+                          gnuplot_text(label_of(record))));
+  double low = fields.front()[2], high = low;
+  for (const auto& field : fields) low = std::min(low, field[2]), high = std::max(high, field[2]);
+  if (high <= low) high = low + std::max(1e-12, std::abs(low));
+  script.line(fmt::format("set cbrange [{:.6g}:{:.6g}]", low, high));
+  script.block("fields", {"place on " + column_name, "place on " + row_name, label_of(record)}, fields);
+  const double half = low + 0.45 * (high - low);
+  script.line(fmt::format("plot $fields using 1:2:3 with image pixels, \\\n"
+                          "     $fields using 1:2:($3 < {0:.6g} ? sprintf('%.3g', $3) : '') with labels tc rgb '#ffffff' font ',11', \\\n"
+                          "     $fields using 1:2:($3 < {0:.6g} ? '' : sprintf('%.3g', $3)) with labels tc rgb '#20282d' font ',11'", half));
+  return script;
+}
+
 std::vector<std::filesystem::path> draw_limit(const std::filesystem::path& record_file, const std::filesystem::path& folder,
                                               const std::vector<std::string>& formats) {
   const record::LimitRecord record = record::read_limit(record_file);
   std::error_code error;
   std::filesystem::create_directories(folder, error);
   if (error) throw InvalidInput(fmt::format("{}: the folder cannot be made: {}", folder.string(), error.message()));
-  return draw(limit_figure(record), folder, formats);
+  auto files = draw(limit_figure(record), folder, formats);
+  if (record.axes.size() == 2) {
+    const auto more = draw(limit_map_figure(record), folder, formats);
+    files.insert(files.end(), more.begin(), more.end());
+  }
+  return files;
 }
 
 }  // namespace sinewright::plot
