@@ -19,6 +19,7 @@ LIBRARIES = [
     ("yaml-cpp", "reading", r"yaml-cpp/"),
     ("Bullet", "contact", r"(bullet/|Bullet\w*/|LinearMath/|bt[A-Z]\w*\.h$|btBullet)"),
     ("HDF5", "record", r"(hdf5(_hl)?\.h$|H5\w*\.h$)"),
+    ("Boost", "study", r"boost/"),
     ("TBB", "study", r"(oneapi/)?tbb(/|\.h$)"),
     ("MPI", "study", r"mpi\.h$"),
 ]
