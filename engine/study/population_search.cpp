@@ -14,8 +14,11 @@ namespace sinewright::study {
 
 namespace {
 
-constexpr double kLeastScale = 0.4, kMostScale = 0.9;  // of the difference of two members, drawn for each trial
+// Of the difference of two members, drawn for each trial. Members along a front stand far apart and do not draw together, so there
+// shorter steps bring them nearer to it.
+constexpr Range kScaleOfOne{0.4, 0.9}, kScaleOfSeveral{0.2, 0.5};
 constexpr double kCrossover = 0.9;                     // chance of a variable to come from the mutant
+constexpr double kFromBest = 0.5;
 constexpr double kFreshChoice = 0.05;                  // of a discrete variable to be drawn anew: a lost choice can come back
 
 double drawn(const SearchVariable& variable, double u) {
@@ -57,8 +60,13 @@ Design PopulationSearch::trial(std::size_t parent) const {
     do other[i] = random.below(members_.size());
     while (taken(other[i]));
   }
-  const Design &base = members_[other[0]].design, &plus = members_[other[1]].design, &minus = members_[other[2]].design;
-  const double scale = kLeastScale + random.unit() * (kMostScale - kLeastScale);
+  // With one objective, later trials start from the best in part: faster down smooth valleys and along constraints. Not earlier,
+  // since that leads astray where there are many local optima.
+  const bool late = 2 * generation_ >= options_.generations;
+  const bool from_best = options_.objectives == 1 && late && random.unit() < kFromBest;
+  const Design &base = from_best ? best().design : members_[other[0]].design, &plus = members_[other[1]].design, &minus = members_[other[2]].design;
+  const auto [least, most] = options_.objectives == 1 ? kScaleOfOne : kScaleOfSeveral;
+  const double scale = least + random.unit() * (most - least);
   const std::size_t surely = random.below(variables_.size());
   Design design = members_[parent].design;
   for (std::size_t i = 0; i < variables_.size(); ++i) {
