@@ -8,7 +8,8 @@ namespace sinewright::study {
 /// What became of a design that was tried.
 struct Assessment {
   std::vector<double> objectives;  ///< to be made small; the caller turns the sign of what is to be made large
-  std::vector<double> violations;  ///< for each constraint by how much it is missed; 0 or less: it holds. Scaled so that amounts compare
+  /// For each constraint by how much it is missed; 0 or less: it holds. They are summed, so scale them alike.
+  std::vector<double> violations;
 };
 
 /// Sum of what is missed: 0 for a feasible design, infinite if any number is not finite (the run failed).

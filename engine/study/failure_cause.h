@@ -13,7 +13,7 @@ struct FailureCause {
   /// is spread alike in both, 1 if one value of it parts them. NaN unless there are both fails and passes.
   double distance = 0;
   /// Chance of such a distance, in at least one key of as many as there are, if none had to do with failing: small means that
-  /// the distance is not by chance. Not valid for points that are not independent (Sobol, Latin hypercube): there it errs to the large side.
+  /// the distance is not by chance. The law presumes independent rows; for Sobol points and Latin hypercubes it is a guide only.
   double chance = 0;
   /// Difference of the key's mean among fails and passes, in standard deviations of the key: above 0 fails the high side, below 0
   /// the low one, near 0 with a large distance both.
@@ -30,7 +30,8 @@ struct FailureCause {
 ///
 /// @param inputs  row after row, a number for each key.
 /// @param failed  one for each row.
-[[nodiscard]] std::vector<FailureCause> failure_causes(std::span<const double> inputs, std::size_t keys, const std::vector<bool>& failed);
+[[nodiscard]] std::vector<FailureCause> failure_causes(std::span<const double> inputs, std::size_t keys,
+                                                       const std::vector<bool>& failed);
 
 /// The chance that two samples of n and m independent values of one continuous distribution stand at least `distance` apart.
 [[nodiscard]] double distance_by_chance(double distance, std::uint64_t n, std::uint64_t m);

@@ -40,17 +40,15 @@ struct SensitivityResult {
   std::uint64_t dropped = 0;           ///< base points of which at least one row has no number
 };
 
-/// @param bootstrap   number of resamplings of the base points, at least 10.
-/// @param confidence  of the percentile intervals.
 struct SensitivityOptions {
-  int bootstrap = 1000;
-  double confidence = 0.95;
+  int bootstrap = 1000;      ///< number of resamplings of the base points, at least 10
+  double confidence = 0.95;  ///< of the percentile intervals
   std::uint64_t seed = 1;
 };
 
 /// First-order indices by Saltelli et al. (Comput. Phys. Commun. 181 (2010) 259, from memory), total ones by Jansen (Comput.
-/// Phys. Commun. 117 (1999) 35, from memory), with bootstrap percentile intervals. A base point with a failed row is left out as a whole: what is left
-/// speaks of the region where designs do not fail, so a study with many dropped points must say so.
+/// Phys. Commun. 117 (1999) 35, from memory), with bootstrap percentile intervals. A base point with a failed row is left out as a
+/// whole: what is left speaks of the region where designs do not fail, so a study with many dropped points must say so.
 /// @param outcomes  one for each row of the design; NaN: the run failed.
 [[nodiscard]] SensitivityResult sensitivity(std::span<const double> outcomes, std::size_t keys, const SensitivityOptions& options = {});
 
