@@ -19,7 +19,6 @@ namespace {
 constexpr Range kScaleOfOne{0.4, 0.9}, kScaleOfSeveral{0.2, 0.5};
 constexpr double kCrossover = 0.9;                     // chance of a variable to come from the mutant
 constexpr double kFromBest = 0.5;
-constexpr double kFreshChoice = 0.05;                  // of a discrete variable to be drawn anew: a lost choice can come back
 
 double drawn(const SearchVariable& variable, double u) {
   const Range b = bounds(variable);
@@ -55,7 +54,8 @@ Design PopulationSearch::trial(std::size_t parent) const {
   std::array<std::size_t, 3> other{};  // three members, all different and none the parent
   for (std::size_t i = 0; i < 3; ++i) {
     const auto taken = [&](std::size_t m) {
-      return m == parent || std::find(other.begin(), other.begin() + static_cast<std::ptrdiff_t>(i), m) != other.begin() + static_cast<std::ptrdiff_t>(i);
+      const auto end = other.begin() + static_cast<std::ptrdiff_t>(i);
+      return m == parent || std::find(other.begin(), end, m) != end;
     };
     do other[i] = random.below(members_.size());
     while (taken(other[i]));
@@ -64,19 +64,18 @@ Design PopulationSearch::trial(std::size_t parent) const {
   // since that leads astray where there are many local optima.
   const bool late = 2 * generation_ >= options_.generations;
   const bool from_best = options_.objectives == 1 && late && random.unit() < kFromBest;
-  const Design &base = from_best ? best().design : members_[other[0]].design, &plus = members_[other[1]].design, &minus = members_[other[2]].design;
+  const Design& base = from_best ? best().design : members_[other[0]].design;
+  const Design &plus = members_[other[1]].design, &minus = members_[other[2]].design;
   const auto [least, most] = options_.objectives == 1 ? kScaleOfOne : kScaleOfSeveral;
   const double scale = least + random.unit() * (most - least);
   const std::size_t surely = random.below(variables_.size());
   Design design = members_[parent].design;
   for (std::size_t i = 0; i < variables_.size(); ++i) {
     // Drawn in any case, so that what a variable gets does not shift with what the one before it got.
-    const double crossover = random.unit(), fresh = random.unit(), u = random.unit(), side = random.unit();
+    const double crossover = random.unit(), u = random.unit(), side = random.unit();
     if (crossover >= kCrossover && i != surely) continue;
     const SearchVariable& variable = variables_[i];
-    if (is_choice(variable) && fresh < kFreshChoice) {
-      design[i] = drawn(variable, u);
-    } else if (std::holds_alternative<FreeChoice>(variable)) {
+    if (std::holds_alternative<FreeChoice>(variable)) {
       // No differences without an order; as with them, what all members agree in does not change.
       design[i] = plus[i] != minus[i] && side < scale ? drawn(variable, u) : base[i];
     } else {

@@ -102,8 +102,9 @@ TEST_CASE("search: a linear problem ends in the corner of its constraints", "[st
 }
 
 TEST_CASE("search: an optimum on a bound is found on the bound", "[study][search]") {
-  const Member best = best_of({Range{-1, 2}, Range{0.5, 3}}, [](const Design& x) { return Assessment{{x[1] - x[0]}, {}}; }, 1);
-  CHECK(best.design == Design{2, 0.5});
+  // By the population already: the polish alone would get there too.
+  const auto search = searched({Range{-1, 2}, Range{0.5, 3}}, [](const Design& x) { return Assessment{{x[1] - x[0]}, {}}; }, {});
+  CHECK(search.best().design == Design{2, 0.5});
 }
 
 TEST_CASE("search: continuous and discrete variables together", "[study][search]") {
@@ -182,7 +183,9 @@ TEST_CASE("search: a front of two objectives lies on the known curve and covers 
   double widest = 0;
   for (std::size_t i = 0; i < front.size(); ++i) {
     const auto& f = front[i].assessment.objectives;
-    CHECK(std::sqrt(f[0]) + std::sqrt(f[1]) == Approx(2).epsilon(1e-6));
+    // Any x in [0, 2] is on the curve; only the two ends can lie beyond it, by as far as no member yet dominates them.
+    const bool end = i == 0 || i + 1 == front.size();
+    CHECK(std::sqrt(f[0]) + std::sqrt(f[1]) == Approx(2).epsilon(end ? 1e-3 : 1e-9));
     if (i > 0) {
       CHECK(f[0] > front[i - 1].assessment.objectives[0]);
       CHECK(f[1] < front[i - 1].assessment.objectives[1]);
