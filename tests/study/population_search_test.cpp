@@ -125,6 +125,20 @@ TEST_CASE("search: continuous and discrete variables together", "[study][search]
   CHECK(found == 20);
 }
 
+TEST_CASE("search: a free choice that no member of the first generation has can still be found", "[study][search]") {
+  // 101 kinds without an order, 24 members.
+  int found = 0;
+  for (std::uint64_t seed = 1; seed <= 10; ++seed) {
+    PopulationOptions options;
+    options.seed = seed;
+    const auto search = searched({FreeChoice{101}, Range{-1, 1}}, [](const Design& d) {
+      return Assessment{{std::fmod(37 * d[0] + 50, 101) + d[1] * d[1]}, {}};
+    }, options);
+    found += search.best().assessment.objectives[0] < 1;
+  }
+  CHECK(found >= 8);
+}
+
 TEST_CASE("search: choices stay in their list and ranges within their bounds", "[study][search]") {
   PopulationSearch search({FreeChoice{3}, OrderedChoice{2}, Range{-1, 1}, FreeChoice{1}}, {});
   finish(search, [](const Design& d) {
