@@ -5,6 +5,7 @@
 
 #include "strength/bearing.h"
 #include "strength/check_list.h"
+#include "strength/hinge_fits.h"
 #include "strength/lug.h"
 #include "strength/pin.h"
 #include "strength/tear_out.h"
@@ -71,6 +72,64 @@ void add_pin_and_lugs(CheckList& list, std::size_t j, const Named& joint) {
   if (pin.cheek_width > 0) list.caution_wall(lug.build, joint.words("outer lugs"), pin.cheek_width);
 }
 
+// What the pin's press fits in the two outer lugs must hold; docs/theory/strength/interference-fit.md.
+void add_press(CheckList& list, std::size_t j, const Named& joint) {
+  const std::string key = joint.key + ".pin.fit.press";
+  const model::Pin pin = joint.hinge.pin.value_or(model::Pin{});
+  const bool described = pin.fit && pin.fit->press;
+  std::vector<std::string> needs = lacking(!described, key), needs_creep = needs;
+  PressState loosest, tightest;
+  InterferenceFit lug;
+  double friction = 0;
+  Known strength;
+  if (described) {
+    const model::PressFit& press = *pin.fit->press;
+    const FitRange range = fit_range(limits_of(press.hole, pin.diameter), limits_of(pin.fit->pin, pin.diameter));
+    const double ambient = list.system().scenario.ambient;
+    lug = lug_fit(press, pin.diameter, range.smallest_interference(), list.model());
+    loosest = press_state(lug, press, ambient);
+    tightest = press_state(lug_fit(press, pin.diameter, range.largest_interference(), list.model()), press, ambient);
+    friction = press.static_friction;
+    strength = hub_strength(press, list.model());
+    for (const int material : {press.hub_material, press.pin_material}) {
+      const model::Material& of = list.model().materials[static_cast<std::size_t>(material)];
+      if (!of.thermal_expansion) needs.push_back(fmt::format("materials.{}.thermal_expansion", of.name));
+    }
+    needs_creep = joined({needs, lacking(!press.remaining_share, key + ".remaining_share")});
+  }
+
+  // The most that the inner lug can drag at the pin: its friction, in any direction.
+  const double share = std::sin(std::atan(pin.friction.static_coefficient));
+  const auto slips = [&](const char* kind, const char* words, CheckedLoad load, double arm) {
+    PartCheck check;
+    check.name = joint.name(kind);
+    check.check = joint.words(words);
+    check.unit = check.load_unit = load.unit;
+    check.load_name = std::move(load.name);
+    check.load = std::move(load.of);
+    check.demand = itself;
+    check.capacity = [lug, friction, arm, pressure = loosest.crept_pressure.value_or(0)](double length) mutable {
+      lug.length = length;
+      return 2 * slip_force(lug, pressure, friction) * arm;
+    };
+    check.size_key = key + ".length";
+    check.size = lug.length;
+    list.add(std::move(check), needs_creep);
+  };
+  const double radius = pin.diameter / 2;
+  const auto turning = [j, arm = share * radius](const Stage& stage, const State&) {
+    return PartLoad{arm * stage.hinge[j].radial_reaction};
+  };
+  const auto along = [j, share](const Stage& stage, const State&) {
+    return PartLoad{std::min(std::abs(stage.hinge[j].axial_reaction), share * stage.hinge[j].radial_reaction)};
+  };
+  slips("press_turning", "pin turned in the outer lugs", {"friction of the inner lug", "N m", turning}, radius);
+  slips("press_pull_out", "pin pushed out of the outer lugs", {"drag along the pin", "N", along}, 1);
+  list.add(joint.name("press_stress"), joint.words("outer lugs split by the pressed pin"), "Pa",
+           {"tightest interference", "m", [at = tightest.interference](const Stage&, const State&) { return PartLoad{at}; }},
+           [stress = tightest.equivalent_stress](double, double) { return stress; }, strength, {}, needs);
+}
+
 void add_washers(CheckList& list, std::size_t j, const Named& joint) {
   const std::string key = joint.key + ".washers";
   const bool described = joint.hinge.washers.has_value();
@@ -103,6 +162,7 @@ void add_hinge(CheckList& list, std::size_t j) {
   const model::Body& body = list.model().bodies[static_cast<std::size_t>(list.system().hinges[j].body)];
   const Named joint{*body.hinge, fmt::format("bodies.{}.hinge", body.name)};
   add_pin_and_lugs(list, j, joint);
+  add_press(list, j, joint);
   add_washers(list, j, joint);
 }
 
