@@ -95,6 +95,7 @@ void add_press(CheckList& list, std::size_t j, const Named& joint) {
       const model::Material& of = list.model().materials[static_cast<std::size_t>(material)];
       if (!of.thermal_expansion) needs.push_back(fmt::format("materials.{}.thermal_expansion", of.name));
     }
+    list.caution_wall({press.hub_material}, joint.words("outer lugs round the pin"), (press.hub_diameter - pin.diameter) / 2);
     needs_creep = joined({needs, lacking(!press.remaining_share, key + ".remaining_share")});
   }
 

@@ -230,6 +230,34 @@ TEST_CASE("margins: the size for a margin is the one that statics gives", "[marg
   CHECK_THROWS_AS(bench.watch.sizes_for(0), InvalidInput);
 }
 
+TEST_CASE("margins: a size that is said to reach a margin reaches it, and a smaller one does not", "[margins]") {
+  Bench bench(described());
+  bench.load(1);
+  bench.watch.look(bench.stage, bench.state);
+  std::map<std::string, strength::NeededSize> sizes;
+  for (const auto& size : bench.watch.sizes_for(2)) sizes[size.name] = size;
+  // The pulley: wall = (pull + force of the flat) · 2 / (2 · length · strength), about a bore of 1.5 mm and 0.1 mm of eccentricity.
+  const double force = 60 + 1.5 * 0.2 / std::sqrt(0.5e-3 * 2.5e-3);
+  CHECK(sizes.at("pulley_splitting.flexor").key == "drives.flexor.pulley.radius");
+  CHECK(sizes.at("pulley_splitting.flexor").needed == Approx(1.6e-3 + force / (10e-3 * 42e6)));
+  std::size_t reached = 0;
+  for (const auto& check : strength::part_checks(bench.system).checks) {
+    const auto of = sizes.find(check.name);
+    CHECK((of != sizes.end()) == !check.size_key.empty());
+    if (of == sizes.end() || std::isnan(of->second.needed)) continue;
+    CAPTURE(check.name);
+    const auto load = check.load(bench.stage, bench.state);
+    const auto ratio = [&](double size) { return check.capacity(size) * load.share / check.demand(size, load.value); };
+    const double needed = of->second.needed;
+    CHECK(ratio(needed) >= 2);
+    if (needed <= check.size * 0.011) continue;  // the smallest that is looked for
+    CHECK(ratio(needed) == Approx(2).epsilon(1e-5));
+    CHECK(ratio(0.9999 * needed) < 2);
+    ++reached;
+  }
+  CHECK(reached > 40);
+}
+
 TEST_CASE("margins: a requirement on one that cannot be checked is refused with the missing keys", "[margins]") {
   model::Scenario scenario = read("forced-open.yaml", {"require=[{quantity: margin.seat_punching.return.end, at_least: 1}]"});
   std::get<model::Anchor>(scenario.model.cords[rubber].path.back()).seat.reset();
@@ -242,6 +270,29 @@ TEST_CASE("margins: walls and holes below what prints are warned of", "[margins]
   const auto cautions = strength::part_checks(simulation::System(described())).cautions;
   REQUIRE(cautions.size() == 1);
   CHECK_THAT(cautions[0], Contains("knot seat in the pulley") && Contains("wall of 0.5 mm") && Contains("0.7 mm"));
+}
+
+TEST_CASE("margins: each wall and hole of a printed part is held against what prints", "[margins]") {
+  model::Scenario scenario = described();
+  for (auto& material : scenario.model.materials)
+    if (material.name == "sintered_nylon") material.least_wall = material.least_hole = 20e-3;
+  std::set<std::string> found;
+  for (const auto& caution : strength::part_checks(simulation::System(scenario)).cautions)
+    found.insert(caution.substr(0, caution.find(" mm")));
+  std::set<std::string> expected = {
+      "knot seat in the pulley: wall of 0.5",       "knot seat in the pulley: hole of 0.7",      "knot seat in the distal: wall of 2",
+      "knot seat in the distal: hole of 0.7",       "knot seat in the distal: wall of 2.5",      "knot seat in the distal: hole of 2.4",
+      "knot seat in the knuckle: wall of 2.5",      "knot seat in the knuckle: hole of 2.4",     "flange of the pulley of flexor: wall of 1",
+      "collar of the pulley of flexor: wall of 0.7", "pulley of flexor: wall of 1.9",            "pulley of flexor: hole of 3"};
+  for (const std::string joint : {"MCP", "PIP", "DIP"}) {
+    const bool small = joint == "DIP";
+    const std::string cheek = joint == "MCP" ? "3" : small ? "2" : "2.5";
+    expected.insert("lug at " + joint + ": wall of " + (small ? "1.725" : "1.975"));
+    expected.insert("lug at " + joint + ": hole of " + (small ? "1.55" : "2.05"));
+    expected.insert("outer lugs at " + joint + ": wall of " + cheek);
+    expected.insert("outer lugs round the pin at " + joint + ": wall of " + (small ? "1.75" : "2"));
+  }
+  CHECK(found == expected);
 }
 
 TEST_CASE("margins: forced open, the first pulley's knot seat goes first; with a better seat the gearhead does",
