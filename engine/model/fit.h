@@ -6,6 +6,8 @@
 #include <string_view>
 #include <variant>
 
+#include "model/material.h"
+
 namespace sinewright::model {
 
 /// Classes of ISO 286 that the engine knows; their limits stand in strength/iso_286.h.
@@ -41,11 +43,12 @@ struct PressFit {
   double length = 0;        ///< of the contact in one lug [m]
   double hub_diameter = 0;  ///< outside diameter of the lug round the hole [m]
   int hub_material = -1;
+  Layers hub_layers = Layers::weaker;
   int pin_material = -1;
   double static_friction = 0;              ///< pin against hole, for pulling out and turning [–]
   double kinetic_friction = 0;             ///< the same, for pressing in [–]
   std::optional<double> remaining_share;   ///< of the pressure, after the hub has crept, in (0, 1]
-  std::optional<double> hub_strength;      ///< stress that the hub bears where the fit pulls it apart [Pa]
+  std::optional<double> hub_strength;      ///< stress that the hub bears round the hole [Pa]; none: its material's
   std::optional<SizeBetween> temperature;  ///< lowest and highest in use [K]
 };
 

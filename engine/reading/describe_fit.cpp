@@ -89,10 +89,11 @@ Kind<WrittenPress> press() {
             "of the pin in the hole: static for pulling out and turning, kinetic for pressing in")
       .may("remaining_share", &PressFit::remaining_share, number({0, 1, true, false, "above 0, up to 1"}),
            Absent{"not described"}, "of the pressure, after the lug has crept; nylon loses a good part")
-      .may("hub_strength", &PressFit::hub_strength, quantity("Pa", positive()), Absent{"not checked"},
-           "stress that the lug bears in the direction in which the fit pulls it apart; printed parts bear "
-           "less "
-           "across their layers")
+      .may("layers", &PressFit::hub_layers, word<model::Layers>({{"along", model::Layers::along}, {"across", model::Layers::across}}),
+           Absent{"the weaker of the two"},
+           "whether the stress round the hole acts along or across the printed layers: along, if the pin stands across them")
+      .may("hub_strength", &PressFit::hub_strength, quantity("Pa", positive()), Absent{"the material's strength"},
+           "stress that the lug bears round the hole, where the fit pulls it apart")
       .may("temperature", &WrittenPress::range,
            list_of(quantity("K", positive()), "a list of 2 temperatures: lowest, highest", 2, 2),
            Absent{"20 degC alone"}, "in use; needs thermal_expansion of both materials")

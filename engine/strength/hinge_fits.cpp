@@ -20,7 +20,60 @@ RingMaterial ring(const model::Material& material) {
   return {material.modulus, material.poisson, material.thermal_expansion.value_or(0)};
 }
 
-PressState state_at(const InterferenceFit& fit, const model::PressFit& press, double temperature) {
+PressEnd end_of(const InterferenceFit& fit, const model::PressFit& press,
+                const std::vector<double>& temperatures) {
+  PressEnd end;
+  for (const double temperature : temperatures) end.states.push_back(press_state(fit, press, temperature));
+  end.press_in_force = slip_force(fit, end.states.front().pressure, press.kinetic_friction);
+  return end;
+}
+
+PressFitReport press_report(const model::PressFit& press, const SizeLimits& pin, double diameter,
+                            const model::Model& model) {
+  const model::Material& hub = model.materials[static_cast<std::size_t>(press.hub_material)];
+  const model::Material& shaft = model.materials[static_cast<std::size_t>(press.pin_material)];
+  PressFitReport report;
+  report.hub_material = hub.name;
+  report.pin_material = shaft.name;
+  const Known strength = hub_strength(press, model);
+  if (strength.missing.empty()) report.hub_strength = strength.value;
+  report.hole = limits_of(press.hole, diameter);
+  report.range = fit_range(report.hole, pin);
+
+  std::vector<double> temperatures{size_temperature};
+  if (!press.temperature) {
+    report.missing.push_back("temperature");
+  } else if (!hub.thermal_expansion || !shaft.thermal_expansion) {
+    for (const model::Material* material : {&hub, &shaft})
+      if (!material->thermal_expansion) {
+        const std::string key = "materials." + material->name + ".thermal_expansion";
+        if (std::find(report.missing.begin(), report.missing.end(), key) == report.missing.end())
+          report.missing.push_back(key);
+      }
+  } else {
+    temperatures.push_back(press.temperature->lower);
+    temperatures.push_back(press.temperature->upper);
+  }
+  if (!press.remaining_share) report.missing.push_back("remaining_share");
+  if (!report.hub_strength) report.missing.push_back("hub_strength");
+
+  report.loosest = end_of(lug_fit(press, diameter, report.range.smallest_interference(), model), press, temperatures);
+  report.tightest = end_of(lug_fit(press, diameter, report.range.largest_interference(), model), press, temperatures);
+  return report;
+}
+
+}  // namespace
+
+InterferenceFit lug_fit(const model::PressFit& press, double diameter, double interference, const model::Model& model) {
+  return {.diameter = diameter,
+          .hub_diameter = press.hub_diameter,
+          .length = press.length,
+          .interference = interference,
+          .shaft = ring(model.materials[static_cast<std::size_t>(press.pin_material)]),
+          .hub = ring(model.materials[static_cast<std::size_t>(press.hub_material)])};
+}
+
+PressState press_state(const InterferenceFit& fit, const model::PressFit& press, double temperature) {
   const double rise = temperature - size_temperature;
   PressState state;
   state.temperature = temperature;
@@ -43,55 +96,10 @@ PressState state_at(const InterferenceFit& fit, const model::PressFit& press, do
   return state;
 }
 
-PressEnd end_of(const InterferenceFit& fit, const model::PressFit& press,
-                const std::vector<double>& temperatures) {
-  PressEnd end;
-  for (const double temperature : temperatures) end.states.push_back(state_at(fit, press, temperature));
-  end.press_in_force = slip_force(fit, end.states.front().pressure, press.kinetic_friction);
-  return end;
+Known hub_strength(const model::PressFit& press, const model::Model& model) {
+  if (press.hub_strength) return {*press.hub_strength, {}};
+  return PartStrength(model, {press.hub_material, press.hub_layers}, "hub").tension();
 }
-
-PressFitReport press_report(const model::PressFit& press, const SizeLimits& pin, double diameter,
-                            const model::Model& model) {
-  const model::Material& hub = model.materials[static_cast<std::size_t>(press.hub_material)];
-  const model::Material& shaft = model.materials[static_cast<std::size_t>(press.pin_material)];
-  PressFitReport report;
-  report.hub_material = hub.name;
-  report.pin_material = shaft.name;
-  report.hub_strength = press.hub_strength;
-  report.hole = limits_of(press.hole, diameter);
-  report.range = fit_range(report.hole, pin);
-
-  std::vector<double> temperatures{size_temperature};
-  if (!press.temperature) {
-    report.missing.push_back("temperature");
-  } else if (!hub.thermal_expansion || !shaft.thermal_expansion) {
-    for (const model::Material* material : {&hub, &shaft})
-      if (!material->thermal_expansion) {
-        const std::string key = "materials." + material->name + ".thermal_expansion";
-        if (std::find(report.missing.begin(), report.missing.end(), key) == report.missing.end())
-          report.missing.push_back(key);
-      }
-  } else {
-    temperatures.push_back(press.temperature->lower);
-    temperatures.push_back(press.temperature->upper);
-  }
-  if (!press.remaining_share) report.missing.push_back("remaining_share");
-  if (!press.hub_strength) report.missing.push_back("hub_strength");
-
-  InterferenceFit fit{.diameter = diameter,
-                      .hub_diameter = press.hub_diameter,
-                      .length = press.length,
-                      .interference = report.range.smallest_interference(),
-                      .shaft = ring(shaft),
-                      .hub = ring(hub)};
-  report.loosest = end_of(fit, press, temperatures);
-  fit.interference = report.range.largest_interference();
-  report.tightest = end_of(fit, press, temperatures);
-  return report;
-}
-
-}  // namespace
 
 SizeLimits limits_of(const model::TolerancedSize& size, double nominal) {
   return std::visit(overloaded{[&](const model::IsoClass& iso) { return iso_limits(nominal, iso.name); },

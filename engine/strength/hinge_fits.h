@@ -6,6 +6,7 @@
 
 #include "model/model.h"
 #include "strength/interference_fit.h"
+#include "strength/part_strength.h"
 #include "strength/size_limits.h"
 
 namespace sinewright::strength {
@@ -31,6 +32,17 @@ struct PressState {
   std::optional<double> crept_pull_out_force;  ///< [N]
   std::optional<double> crept_slip_torque;     ///< [N m]
 };
+
+/// The fit of one outer lug, made with an interference on the diameter [m].
+/// @param diameter  of the pin, nominal [m].
+[[nodiscard]] InterferenceFit lug_fit(const model::PressFit& press, double diameter, double interference,
+                                      const model::Model& model);
+
+/// What that fit does at a temperature [K].
+[[nodiscard]] PressState press_state(const InterferenceFit& fit, const model::PressFit& press, double temperature);
+
+/// The stress that the lug bears round its hole [Pa]: hub_strength, or its material's in the direction of its layers.
+[[nodiscard]] Known hub_strength(const model::PressFit& press, const model::Model& model);
 
 /// The same fit made with the smallest or with the largest interference that the sizes allow.
 struct PressEnd {

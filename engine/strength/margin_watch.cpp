@@ -22,10 +22,11 @@ Margin margin_of(const PartCheck& check, double size, const PartLoad& load) {
   return {{}, check.capacity(size) * load.share, check.demand(size, load.value), {}};
 }
 
-// A value as it is read: torques in N·mm, temperatures in °C.
+// A value as it is read: torques in N·mm, temperatures in °C, lengths in µm (those that load a part are interferences).
 std::string shown(double si, const std::string& unit) {
   if (unit == "K") return fmt::format("{:.4g} degC", from_si(si, "degC"));
   if (unit == "N m") return fmt::format("{:.4g} N·mm", 1e3 * si);
+  if (unit == "m") return fmt::format("{:.4g} µm", 1e6 * si);
   return unit == "1" ? fmt::format("{:.4g}", si) : fmt::format("{:.4g} {}", si, unit);
 }
 

@@ -4,7 +4,9 @@ usage: command_test.py [TestClass ...]; environment: SINEWRIGHT (the program), S
 SINEWRIGHT_SOURCE_DIR (where models/ is). Standard library only; h5py where it is installed.
 """
 
+import csv
 import json
+import math
 import os
 import pty
 import re
@@ -27,7 +29,7 @@ except ImportError:
 TOOL = os.environ["SINEWRIGHT"]
 SERIES = os.environ["SINEWRIGHT_SERIES"]
 SOURCE = Path(os.environ["SINEWRIGHT_SOURCE_DIR"])
-COMMANDS = ["run", "inspect", "limit", "plot"]
+COMMANDS = ["run", "inspect", "limit", "plot", "export"]
 
 SHORT = """sinewright: scenario
 name: short
@@ -409,18 +411,22 @@ class Fits(Place):
                 self.assertIn(f"CAUTION: {caution}\n", text)
 
     def test_a_press_fit_that_may_be_loose_is_said_so(self):
-        text, fits = self.fits()
+        self.assertNotIn("CAUTION", self.fits()[0])
+        text, fits = self.fits("bodies.distal.hinge.pin.fit.press.hole=H7")
         caution = "the pin may come out loose, by up to 4.0 µm: at this diameter p6 in H7 is a transition fit"
         self.assertIn(f"    CAUTION: {caution}\n", text)
         self.assertEqual(text.count("CAUTION"), 1)
         self.assertEqual([hinge for hinge, fit in fits["hinges"].items() if fit["press"]["may_be_loose"]], ["DIP"])
         press = "bodies.distal.hinge.pin.fit."
-        self.assertIn("no press fit", self.fits(press + "pin=g6")[0])
-        self.assertNotIn("CAUTION", self.fits(press + "pin=[1.506 mm, 1.512 mm]", press + "press.hole=[1.484 mm, 1.494 mm]")[0])
+        self.assertIn("no press fit", self.fits(press + "pin=g6", press + "press.hole=H7")[0])
+        self.assertNotIn("CAUTION", self.fits(press + "pin=[1.506 mm, 1.512 mm]")[0])
 
     def test_a_lug_stressed_beyond_its_material_is_said_so(self):
         text, _ = self.fits("bodies.proximal.hinge.pin.fit.press.hub_strength=20 MPa")
         self.assertRegex(text, r"CAUTION: the equivalent stress reaches \d+\.\d MPa where the lug bears 20\.0 MPa")
+        strength = [self.fits(*keys)[1]["hinges"]["MCP"]["press"]["hub_strength_Pa"] for keys in (
+            (), ("bodies.proximal.hinge.pin.fit.press.layers=across",), ("materials.sintered_nylon.strength=30 MPa",))]
+        self.assertEqual(strength, [48e6, 42e6, 30e6])
 
     def test_warmth_and_creep_that_loosen_a_pin_are_said_so(self):
         text, _ = self.fits("bodies.proximal.hinge.pin.fit.press.temperature=[20 degC, 80 degC]")
@@ -454,6 +460,103 @@ class Fits(Place):
         text = self.expect(0, "inspect", "models/demo-finger.yaml").stdout
         self.assertNotIn("fit", text)
         self.assertNotIn("Bodies", self.fits()[0])
+
+
+class Export(Place):
+    def setUp(self):
+        super().setUp()
+        self.expect(0, "run", self.scenario, "--quiet", "--out", "a.h5")
+
+    def rows(self, name, delimiter=","):
+        with open(self.folder / name, newline="", encoding="utf-8-sig") as file:
+            return list(csv.reader(file, delimiter=delimiter, strict=True))
+
+    def test_every_number_of_the_series_reads_back_to_the_bit(self):
+        result = self.expect(0, "export", "a.h5")
+        self.assertEqual((result.stdout, result.stderr), ("a.csv\n", ""))
+        self.assertEqual(self.files(), ["a.csv", "a.h5"])
+        heading, *rows = self.rows("a.csv")
+        self.assertEqual({len(row) for row in rows}, {len(heading)})
+        self.assertEqual(len(set(heading)), len(heading))
+        times, channels = [], {}
+        for line in subprocess.run([SERIES, str(self.folder / "a.h5")], text=True, capture_output=True,
+                                   check=True).stdout.splitlines()[3:]:
+            name, *numbers = line.split(" ")
+            if name == "time":
+                times.append(float.fromhex(numbers[0]))
+            elif name.startswith("/"):
+                channels[name] = [float.fromhex(number) for number in numbers]
+        self.assertEqual([float(row[0]) for row in rows], times)
+        columns = {}
+        for k, title in enumerate(heading[1:], 1):
+            self.assertRegex(title, r" \[[^]]+\]$")
+            columns.setdefault(re.match(r"[^:]*?(?=:| \[)", title)[0], []).append(k)
+        self.assertEqual(sorted(columns), sorted(channels))
+        for name, places in columns.items():
+            values = [float(row[k] or "nan") for row in rows for k in places]
+            self.assertEqual([value.hex() for value in values], [value.hex() for value in channels[name]], name)
+
+    def test_chosen_data_in_units_for_display(self):
+        self.expect(0, "export", "a.h5", "--data", "/joints/MCP/angle", "--data", "*/winding_temperature", "--out", "si.csv")
+        self.expect(0, "export", "a.h5", "--data", "/joints/MCP/angle", "--data", "*/winding_temperature", "--display",
+                    "--delimiter", "semicolon", "--out", "new/shown.csv")
+        si, shown = self.rows("si.csv"), self.rows("new/shown.csv", ";")
+        self.assertEqual(si[0], ["time [s]", "/joints/MCP/angle [radian]", "/drives/flexor/winding_temperature [K]"])
+        self.assertEqual(shown[0], ["time [s]", "/joints/MCP/angle [deg]", "/drives/flexor/winding_temperature [°C]"])
+        self.assertEqual(len(si), len(shown))
+        for one, other in zip(si[1:], shown[1:]):
+            self.assertEqual(one[0], other[0])
+            self.assertAlmostEqual(math.degrees(float(one[1])), float(other[1]), delta=1e-8)
+            self.assertAlmostEqual(float(one[2]) - 273.15, float(other[2]), delta=1e-8)
+
+    def test_the_tables_hold_what_json_says(self):
+        said = json.loads(self.expect(1, "run", self.scenario, "--json", "--out", "a.h5", "--set",
+                                      "require=[{quantity: joint_angle.MCP, at_least: 89 deg}]").stdout)
+        for table in ("events", "summary", "requirements", "margins"):
+            self.expect(0, "export", "a.h5", "--table", table, "--quiet")
+        summary = {row[0]: row for row in self.rows("a.summary.csv")[1:]}
+        self.assertEqual(sorted(summary), sorted(said["summary"]))
+        for key, value in said["summary"].items():
+            cell = summary[key][1]
+            self.assertEqual(float(cell) if cell not in ("", "inf") else None, value["value"])
+        events = self.rows("a.events.csv")[1:]
+        self.assertEqual([(float(row[0]), row[1]) for row in events], [(event["time"], event["kind"]) for event in said["events"]])
+        margins = self.rows("a.margins.csv")[1:]
+        self.assertEqual([row[0] for row in margins],
+                         [entry["name"] for entry in said["margins"]] + [entry["name"] for entry in said["not_checked"]])
+        self.assertEqual(margins[-1][-1].split("; "), said["not_checked"][-1]["missing"])
+        self.assertEqual(self.rows("a.requirements.csv")[1][-1], "no")
+
+    def test_what_cannot_be_exported_is_said_and_nothing_is_left(self):
+        whole = (self.folder / "a.h5").read_bytes()
+        (self.folder / "cut.h5").write_bytes(whole[:len(whole) // 2])
+        (self.folder / "foreign.h5").write_text("no record")
+        (self.folder / "b.h5").write_bytes(whole)
+        (self.folder / "place").mkdir()
+        before = self.files()
+        for arguments, words in (
+                (["none.h5"], "none.h5"), (["cut.h5"], "cut.h5"), (["foreign.h5"], "foreign.h5"), (["place"], "place"),
+                (["a.h5", "--out", "a.h5"], "is the record itself"), (["a.h5", "--out", "place/../a.h5"], "is the record itself"),
+                (["a.h5", "--out", "b.h5"], "another record"), (["a.h5", "--out", "place"], "no file"),
+                (["a.h5", "--out", "foreign.h5/a.csv"], "folder cannot be made"), (["a.h5", "--data", "/cord"], "--data '/cord'"),
+                (["a.h5", "--data", "/joints", "--table", "events"], "--data"), (["a.h5", "--table", "all"], "--table"),
+                (["a.h5", "--set", "a=1"], "--set")):
+            with self.subTest(arguments):
+                result = self.expect(2, "export", *arguments)
+                self.assertEqual(result.stdout, "")
+                self.assertIn(words, result.stderr)
+        self.assertEqual(self.files(), before)
+        self.assertEqual((self.folder / "a.h5").read_bytes(), whole)
+        self.assertEqual((self.folder / "b.h5").read_bytes(), whole)
+
+    def test_a_full_disk_leaves_no_part_of_a_table(self):
+        def small_files():
+            resource.setrlimit(resource.RLIMIT_FSIZE, (4096, 4096))
+        (self.folder / "a.csv").write_text("old")
+        result = self.expect(2, "export", "a.h5", preexec_fn=small_files)
+        self.assertIn("a.csv: cannot write the file", result.stderr)
+        self.assertEqual(self.files(), ["a.csv", "a.h5"])
+        self.assertEqual((self.folder / "a.csv").read_text(), "old")
 
 
 class Quiet(Place):

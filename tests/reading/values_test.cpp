@@ -87,6 +87,7 @@ TEST_CASE("values: bodies come with parents first, joints and solids resolved") 
   CHECK(press.static_friction == 0.3);
   CHECK(press.kinetic_friction == 0.15);
   CHECK_THAT(press.remaining_share.value(), WithinRel(0.5, 1e-12));
+  CHECK(press.hub_layers == model::Layers::across);
   CHECK_THAT(press.hub_strength.value(), WithinRel(42e6, 1e-12));
   CHECK_THAT(press.temperature.value().lower, WithinRel(278.15, 1e-12));
   CHECK_THAT(press.temperature->upper, WithinRel(313.15, 1e-12));

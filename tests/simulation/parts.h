@@ -62,6 +62,19 @@ inline model::Drive plain_drive(double ratio = 30, double pulley_radius = 5e-3) 
   drive.pulley.radius = pulley_radius;
   return drive;
 }
+
+/// Losses that a closed form can carry.
+constexpr double kPulley = 5e-3, kForward = 0.7, kBackward = 0.6, kGearDrag = 2e-3, kBrushes = 1e-5, kRatio = 100;
+
+/// A drive with these losses.
+inline model::Drive lossy_drive() {
+  model::Drive drive = plain_drive(kRatio, kPulley);
+  drive.motor.static_drag = drive.motor.kinetic_drag = kBrushes;
+  drive.gearhead.forward_efficiency = kForward;
+  drive.gearhead.backward_efficiency = kBackward;
+  drive.gearhead.drag = kGearDrag;
+  return drive;
+}
 inline model::Supply supply(double voltage, double resistance = 0) {
   return {"battery", voltage, resistance};
 }

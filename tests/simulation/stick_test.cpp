@@ -14,7 +14,9 @@ using Catch::Matchers::WithinAbs;
 using Catch::Matchers::WithinRel;
 
 // One phalanx on a rubbing hinge, its cord on a guide of constant arm, gearhead with losses and drag.
-constexpr double kArm = 8e-3, kPulley = 5e-3, kForward = 0.7, kBackward = 0.6, kGearDrag = 2e-3, kBrushes = 1e-5, kRatio = 100;
+using parts::kBackward, parts::kBrushes, parts::kForward, parts::kGearDrag, parts::kPulley, parts::kRatio;
+
+constexpr double kArm = 8e-3;
 
 model::Scenario one_joint(double hinge_friction) {
   model::Scenario scenario;
@@ -22,12 +24,7 @@ model::Scenario one_joint(double hinge_friction) {
   auto& m = scenario.model;
   m.supplies = {parts::supply(6, 0.4)};
   m.lines = {parts::stiff_line(12000, 1e-3)};
-  auto drive = parts::plain_drive(kRatio, kPulley);
-  drive.motor.static_drag = drive.motor.kinetic_drag = kBrushes;
-  drive.gearhead.forward_efficiency = kForward;
-  drive.gearhead.backward_efficiency = kBackward;
-  drive.gearhead.drag = kGearDrag;
-  m.drives = {drive};
+  m.drives = {parts::lossy_drive()};
   auto body = parts::rod("proximal", 0, {0, 0, 0}, 0.02, 0.045);
   body.hinge->viscous = 1e-4;
   if (hinge_friction > 0) body.hinge->washers = parts::washers_for(hinge_friction);

@@ -15,7 +15,9 @@ using model::Vector3d;
 using Catch::Matchers::Contains;
 using Catch::Matchers::WithinRel;
 
-constexpr double kPulley = 5e-3, kForward = 0.7, kBackward = 0.6, kGearDrag = 2e-3, kBrushes = 1e-5, kRatio = 100, kLength = 0.04;
+using parts::kBackward, parts::kBrushes, parts::kForward, parts::kGearDrag, parts::kPulley, parts::kRatio;
+
+constexpr double kLength = 0.04;
 // Margins want a cord with a diameter; this one adds nothing to the pulley's radius.
 model::Line thin_line(double stiffness) {
   model::Line line = parts::stiff_line(stiffness, 1e-3);
@@ -35,12 +37,7 @@ model::Scenario finger(std::size_t joints, double capstan) {
   auto& m = scenario.model;
   m.supplies = {parts::supply(6, 0.4)};
   m.lines = {thin_line(12000)};
-  auto drive = parts::plain_drive(kRatio, kPulley);
-  drive.motor.static_drag = drive.motor.kinetic_drag = kBrushes;
-  drive.gearhead.forward_efficiency = kForward;
-  drive.gearhead.backward_efficiency = kBackward;
-  drive.gearhead.drag = kGearDrag;
-  m.drives = {drive};
+  m.drives = {parts::lossy_drive()};
   m.bodies = {parts::fixed_body("knuckle")};
   for (std::size_t i = 0; i < joints; ++i) {
     auto body = parts::rod("phalanx" + std::to_string(i), static_cast<int>(i), {i == 0 ? 0 : kLength, 0, 0}, 0.01, kLength);

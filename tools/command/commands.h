@@ -37,9 +37,17 @@ struct RunOptions {
   std::vector<std::string> for_margin;  ///< "margin=2": also print the sizes that reach it
 };
 
+struct ExportOptions {
+  std::vector<std::string> data;       ///< channels; empty: all
+  std::string table = "series";        ///< series, events, summary, requirements or margins
+  std::string delimiter = "comma";     ///< comma, semicolon or tab
+  bool display = false;                ///< deg, mm, °C … instead of SI
+};
+
 int run_command(const std::string& scenario, const RunOptions& run, const CommonOptions& options);
 int inspect_command(const std::string& model, const InspectOptions& inspect, const CommonOptions& options);
 int limit_command(const std::string& file, const CommonOptions& options);
 int plot_command(const std::string& record, const PlotOptions& shown, const CommonOptions& options);
+int export_command(const std::string& record, const ExportOptions& wanted, const CommonOptions& options);
 
 }  // namespace sinewright::tool

@@ -74,7 +74,7 @@ std::vector<std::string> press_cautions(const PressFitReport& press, const model
 std::vector<std::string> press_notes(const PressFitReport& press) {
   std::vector<std::string> notes;
   for (const std::string& key : press.missing) {
-    if (key == "hub_strength") notes.push_back("not checked: the stress in the lug (hub_strength is not given)");
+    if (key == "hub_strength") notes.push_back("not checked: the stress in the lug (neither hub_strength nor the material's strength is given)");
     else if (key == "remaining_share") notes.push_back("not described: what creep leaves (remaining_share is not given)");
     else if (key == "temperature") notes.push_back("not described: warm and cold (temperature is not given)");
     else notes.push_back(fmt::format("not described: warm and cold ({} is not given)", key));

@@ -97,6 +97,22 @@ int main(int argc, char** argv) {
   plot->footer("Each figure's gnuplot script, data included, stands beside it.\nExample: sinewright plot out/grasp-medium.h5 --format png");
   plot->callback([&] { code = sinewright::tool::plot_command(input, plot_options, options); });
 
+  sinewright::tool::ExportOptions export_options;
+  CLI::App* exporting = app.add_subcommand("export", "write a record's numbers as a table for a spreadsheet (CSV)");
+  exporting->add_option("RECORD", input, "record (.h5) that 'sinewright run' wrote, whole or partial")->required();
+  exporting->add_option("--out", options.out, "the table to write (default: the record's path with .csv, or .events.csv and so on)");
+  exporting->add_option("--data", export_options.data, "only these time series: a path such as /cords/flexor/tension, a group such as "
+                                                       "/joints, or a pattern such as '*/tension'; may be given again")
+      ->allow_extra_args(false);
+  exporting->add_option("--table", export_options.table, "series (default), events, summary, requirements or margins")
+      ->check(CLI::IsMember({"series", "events", "summary", "requirements", "margins"}));
+  exporting->add_flag("--display", export_options.display, "deg, mm, N·mm, MPa, mJ, °C instead of SI units and radians");
+  exporting->add_option("--delimiter", export_options.delimiter, "comma (default), semicolon or tab")
+      ->check(CLI::IsMember({"comma", "semicolon", "tab"}));
+  add_common(exporting, options);
+  exporting->footer("Example: sinewright export out/grasp-medium.h5 --data '*/tension' --display --out tensions.csv");
+  exporting->callback([&] { code = sinewright::tool::export_command(input, export_options, options); });
+
   // A file that reaches the limit of its size is then a failed write with a message, not a silent end.
   std::signal(SIGXFSZ, SIG_IGN);
   try {
