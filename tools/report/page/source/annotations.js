@@ -4,7 +4,8 @@
 import { digits } from "./numbers.js";
 import { toGround } from "./motion.js";
 
-export function makeLabels(motion, scales) {
+/// least: the smallest force worth a label, as a share of the largest.
+export function makeLabels(motion, scales, least = 0.004) {
   const labels = [];
   for (const pin of motion.pins) labels.push({ kind: "pin", at: [0, 0, 0], text: pin.joint, shown: true, source: pin });
   for (const arrow of motion.arrows) labels.push({ kind: arrow.kind, at: [0, 0, 0], text: "", shown: false, source: arrow });
@@ -27,7 +28,7 @@ export function makeLabels(motion, scales) {
       } else {
         const f = source.force.now, p = source.point.now;
         const size = Math.hypot(f[0], f[1], f[2]);
-        label.shown = size > 0.004 * scales.mostForce;
+        label.shown = size > least * scales.mostForce;
         if (!label.shown) continue;
         // A little beyond the tip, so that the text does not cover the head.
         const reach = scales.mmPerNewton + 3.5 / size;

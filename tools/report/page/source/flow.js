@@ -13,9 +13,9 @@ const percent = (share) => (share >= 0.0995 ? `${(100 * share).toFixed(0)} %` : 
 /// The band that turns off to the right: it leaves a stream `before` wide and is `width` wide.
 function branch(before, width, kind) {
   const thick = Math.max(width, 1.2), x1 = before, x0 = before - thick;
-  const outer = thick + 6, height = thick + 12, end = WIDTH + REACH - 10;
+  const outer = thick + 6, height = thick + 12, end = WIDTH + REACH - 14;
   // A quarter turn with an inner radius of 6, then straight to the head.
-  const d = `M${x0} 0A${outer} ${outer} 0 0 0 ${x0 + outer} ${outer}H${end}v4l9 ${-(thick / 2 + 4)}l-9 ${-(thick / 2 + 4)}v4H${x1 + 6}A6 6 0 0 1 ${x1} 0Z`;
+  const d = `M${x0} 0A${outer} ${outer} 0 0 0 ${x0 + outer} ${outer}H${end}v6l13 ${-(thick / 2 + 6)}l-13 ${-(thick / 2 + 6)}v6H${x1 + 6}A6 6 0 0 1 ${x1} 0Z`;
   return svg("svg", { class: `branch ${kind}`, width: WIDTH + REACH, height, viewBox: `0 0 ${WIDTH + REACH} ${height}`, "aria-hidden": "true" }, svg("path", { d }));
 }
 
@@ -29,7 +29,8 @@ function picture(losses) {
   const { unit, total } = losses;
   const row = (entry, before, kind) => {
     const width = Math.max(entry.share, 0) * WIDTH;
-    return el("div", { class: `flow-row ${kind}`, style: { "--least": `${Math.ceil(width) + 24}px` } },
+    // The text stands at the height of the arrow's middle.
+    return el("div", { class: `flow-row ${kind}`, style: { "--least": `${Math.ceil(width) + 26}px`, "--drop": `${Math.max(width / 2 - 5, 0).toFixed(1)}px` } },
       el("div", { class: "stream-cell" },
         el("div", { class: "stream", style: { width: `${Math.max(before - width, 0).toFixed(2)}px` } }),
         branch(before, width, kind)),

@@ -4,11 +4,11 @@ import { svg } from "./dom.js";
 
 const WIDTH = 120, HEIGHT = 14;
 
-export function logBar(ratio, { low = 0.5, high = 100 } = {}) {
+export function logBar(ratio, { low = 0.5, high = 20 } = {}) {
   const at = (value) => WIDTH * Math.log(Math.min(Math.max(value, low), high) / low) / Math.log(high / low);
   const one = at(1), end = at(ratio);
   const holds = ratio >= 1;
-  const ticks = [0.1, 0.2, 0.5, 2, 5, 10, 20, 50, 100].filter((t) => t > low && t < high);
+  const ticks = [0.2, 0.5, 2, 5, 10, 20].filter((t) => t > low && t < high);
   return svg("svg", { class: `log-bar ${holds ? "good" : "bad"}`, viewBox: `0 0 ${WIDTH} ${HEIGHT}`, width: WIDTH, height: HEIGHT, "aria-hidden": "true" },
     svg("path", { class: "ticks", d: ticks.map((t) => `M${at(t).toFixed(1)} 0V${HEIGHT}`).join("") }),
     Number.isFinite(ratio) && svg("rect", { class: "bar", x: Math.min(one, end).toFixed(1), y: 3, width: Math.max(Math.abs(end - one), 1).toFixed(1), height: HEIGHT - 6 }),

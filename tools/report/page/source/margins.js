@@ -46,7 +46,7 @@ export function margins(sheet, data, player) {
       el("span", { class: "small" }, name(value.load), value.posture ? [el("span", { class: "muted" }, " · "), el("span", { class: "muted" }, name(value.posture))] : ""),
       value.lost_at !== null && Number.isFinite(value.lost_at) && el("div", { class: "lost" }, mark("bad"), " falls below 1 at ", jump(player, value.lost_at, seconds(value.lost_at, duration)), " ", el("span", { class: "small" }, name(value.lost_load ?? ""))))))));
 
-  const box = rows.length ? table(["", "what could fail", "capacity / demand", "capacity / demand, in units", "governed at, by"], tableRows, { class: "margins short", label: "margins" })
+  const box = rows.length ? table(["", "what could fail", "margin", "capacity / demand", "governed at, by"], tableRows, { class: "margins short", label: "margins" })
     : el("p", { class: "muted" }, "The record holds no margins.");
   const more = rows.length > FIRST && el("button", { type: "button", class: "more controls", "aria-expanded": "false", on: { click: () => {
     const short = box.querySelector("table").classList.toggle("short");
@@ -55,7 +55,7 @@ export function margins(sheet, data, player) {
   } } }, `Show all ${rows.length} margins`);
 
   return sheet.section("margins", "Margins: what breaks first",
-    el("p", { class: "lead" }, "How many times over each part would bear what the run asked of it, at the worst instant of the run. Below 1 it fails. Bars on a logarithmic axis from 0.5 to 100, starting at 1; smallest first."),
+    el("p", { class: "lead" }, "How many times over each part would bear what the run asked of it, at the worst instant of the run. Below 1 it fails. Bars on a logarithmic axis from 0.5 to 20, starting at 1; smallest first."),
     box, more,
     el("div", { class: "not-checked" },
       el("h3", {}, mark("unknown"), " Not checked"),

@@ -2,6 +2,15 @@
 
 import { roundBelow } from "./numbers.js";
 
+/// The tips of all arrows of the run belong into the picture.
+function growByTips({ point, force }, mmPerNewton, low, high) {
+  for (let k = 0; k < force.data.length; ++k) {
+    const tip = point.data[k] + force.data[k] * mmPerNewton * 1.08;
+    if (tip < low[k % 3]) low[k % 3] = tip;
+    if (tip > high[k % 3]) high[k % 3] = tip;
+  }
+}
+
 export function sharedScales(motions) {
   let mostTension = 0, mostForce = 0;
   const low = [Infinity, Infinity, Infinity], high = [-Infinity, -Infinity, -Infinity];
@@ -15,6 +24,7 @@ export function sharedScales(motions) {
   }
   const extent = Math.hypot(high[0] - low[0], high[1] - low[1]);
   const mmPerNewton = mostForce > 0 ? roundBelow(0.26 * extent / mostForce) : 1;
+  for (const motion of motions) for (const arrow of motion.arrows) growByTips(arrow, mmPerNewton, low, high);
   return {
     mostTension: mostTension || 1, mostForce, mmPerNewton,
     sampleForce: mostForce > 0 ? roundBelow(mostForce) : 0,

@@ -122,7 +122,7 @@ export function makeSideView(holder, motion, scales, { textSize = 3.2, labelText
     root.append(path);
     return { arrow, path };
   });
-  const { labels, update: updateLabels } = makeLabels(motion, scales);
+  const { labels, update: updateLabels } = makeLabels(motion, scales, live ? undefined : 0.1);
   const texts = labels.map((label) => {
     const text = svg("text", { class: `tag-${label.kind}` });
     root.append(text);

@@ -144,7 +144,8 @@ export function stage(sheet, data, motions, scales, player) {
 
   const hasSlack = records.some((record) => (record.scene?.cords ?? []).length > 0);
   const hasLoads = motions.some((motion) => motion.arrows.some((arrow) => arrow.kind === "load"));
-  const section = sheet.section("motion", "The finger in motion", viewTools, pictures, legend(scales, hasSlack, hasLoads),
+  const section = sheet.section("motion", "The finger in motion", viewTools,
+    el("div", { class: `stage-body ${several ? "several" : ""}` }, pictures, legend(scales, hasSlack, hasLoads)),
     instants(records, motions, scales, player), eventList(data, player));
   section.addEventListener("keydown", onKey);
   requestAnimationFrame(drawScaleBars);
@@ -164,7 +165,7 @@ function instants(records, motions, scales, player) {
       const holder = el("span", { class: "instant-picture" });
       box.append(holder, el("span", { class: "instant-text" }, el("b", {}, seconds(instant.time, player.state.duration)), " ", name(instant.what)));
       motions[k].at(instant.time);
-      makeSideView(holder, motions[k], scales, { textSize: 6, live: false, labelText: () => true }).update();
+      makeSideView(holder, motions[k], scales, { textSize: 7.5, live: false, labelText: () => true }).update();
       return box;
     }));
     return [el("h4", { class: "sub" }, records.length > 1 ? `Key instants of ${record.label}` : "Key instants"), strip];

@@ -4,7 +4,7 @@
 import { el, name, setText } from "./dom.js";
 import { seconds } from "./numbers.js";
 
-const LANES = 3;
+const LANES = 4;
 
 export function timeLine(data, player, { onKey }) {
   const { records } = data;
@@ -35,24 +35,29 @@ export function timeLine(data, player, { onKey }) {
   function lay() {
     const width = lanes.clientWidth;
     if (!width) return;
-    const freeFrom = new Array(LANES).fill(-Infinity);
-    buttons.forEach((button, k) => {
+    const lanesHere = width < 500 ? 3 : LANES;
+    // From the last to the first: an earlier label stands above later ones, so that no leader crosses a text.
+    const takenFrom = new Array(lanesHere).fill(Infinity);
+    const leaders = [];
+    for (let k = buttons.length - 1; k >= 0; --k) {
+      const button = buttons[k];
       button.hidden = false;
       const size = button.offsetWidth;
       // The leader stands at the left end of the label, or at its right end near the end of the run.
       const x = share(labelled[k].time) * width;
       const flip = x + size > width;
       const left = flip ? Math.max(x - size, 0) : x;
-      const lane = freeFrom.findIndex((free) => left >= free + 4);
+      const lane = takenFrom.findIndex((taken, floor) => left + size + 4 <= taken && leaders.every((one) => one.lane <= floor || one.x < left || one.x > left + size));
       button.hidden = lane < 0;
-      if (lane < 0) return;
-      freeFrom[lane] = left + size;
+      if (lane < 0) continue;
+      takenFrom[lane] = left;
+      leaders.push({ lane, x });
       button.classList.toggle("flip", flip);
       button.style.left = `${left}px`;
       button.style.bottom = `${lane * 22}px`;
       button.style.setProperty("--leader", `${lane * 22 + 6}px`);
-    });
-    const used = freeFrom.filter((free) => free > -Infinity).length;
+    }
+    const used = takenFrom.filter((taken) => taken < Infinity).length;
     lanes.style.height = `${used * 22}px`;
   }
   new ResizeObserver(lay).observe(lanes);

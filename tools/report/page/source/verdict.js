@@ -10,7 +10,7 @@ const STATES = { good: "within the limit", bad: "beyond the limit", unknown: "no
 function five(record, player) {
   return el("div", { class: "five" }, (record.headline ?? []).map((number) => el("div", { class: `number ${number.state}`, "data-headline": number.id },
     el("h4", {}, name(number.title)),
-    el("p", { class: "value" }, el("span", { class: "figure" }, name(number.text)), number.unit ? [" ", el("span", { class: "unit" }, number.unit)] : ""),
+    el("p", { class: "value" }, el("span", { class: "figure" }, name(number.text)), number.unit && number.state !== "unknown" ? [" ", el("span", { class: "unit" }, number.unit)] : ""),
     el("p", { class: "state" }, mark(number.state), STATES[number.state] ? el("span", {}, STATES[number.state]) : null),
     el("p", { class: "threshold" }, name(number.threshold)),
     el("p", { class: "detail" }, name(number.detail)),
@@ -27,7 +27,7 @@ function requirements(record, player) {
     el("td", {}, name(one.demand)),
     el("td", { class: "figure" }, name(one.value)),
     el("td", { class: "margin-cell" }, el("div", { class: "bar-line" },
-      logBar(one.margin, { low: 0.3, high: 30 }), el("span", { class: "figure" }, name(one.margin_text)))),
+      logBar(one.margin, { low: 0.5, high: 10 }), el("span", { class: "figure" }, name(one.margin_text)))),
     el("td", { class: "nowrap" }, Number.isFinite(one.time) ? jump(player, one.time, seconds(one.time, player.state.duration)) : "–"))), { class: "requirements", label: "requirements" });
 }
 

@@ -78,8 +78,8 @@ export function makeView3d(holder, motion, scales, { labelText }) {
 
   const scene = new THREE.Scene();
   const camera = new THREE.OrthographicCamera(-1, 1, 1, -1, 0.1, 4000);
-  const sky = new THREE.HemisphereLight(0xffffff, 0xd8d2c4, 2.4);
-  const lamp = new THREE.DirectionalLight(0xffffff, 1.1);
+  const sky = new THREE.HemisphereLight(0xffffff, 0xc4c4c4, 2.5);
+  const lamp = new THREE.DirectionalLight(0xffffff, 0.9);
   lamp.position.set(-0.4, 1, 0.8);
   scene.add(sky, lamp);
 
@@ -97,7 +97,7 @@ export function makeView3d(holder, motion, scales, { labelText }) {
     phalanx: material("--phalanx"),
     pad: material("--pad"),
     palm: material("--palm"),
-    object: material("--object", { transparent: true, opacity: 0.72, depthWrite: false }),
+    object: material("--object", { transparent: true, opacity: 0.5, depthWrite: false }),
     outline: flat("--outline", { side: THREE.BackSide }),
     edge: new THREE.LineBasicMaterial(),
     metal: material("--metal", { depthTest: false, transparent: true }),
@@ -321,8 +321,7 @@ export function makeView3d(holder, motion, scales, { labelText }) {
   function recolour() {
     for (const one of Object.values(materials)) one.color.set(paint(one.userData.variable));
     slackColour.set(paint("--slack"));
-    sky.groundColor.set(paint("--sheet-shade"));
-    update();
+        update();
   }
   onTheme(recolour);
 
