@@ -178,7 +178,7 @@ function between(x, y, time) {
 function pointing(plot, hand, player) {
   const { over } = plot;
   const timeAt = (event) => plot.posToVal(event.clientX - over.getBoundingClientRect().left, "x");
-  const set = (event) => { player.pause(); player.seek(timeAt(event)); };
+  const set = (event) => { player.seek(timeAt(event)); };
   over.style.touchAction = "pan-y";
   let down = null;
   over.addEventListener("pointerdown", (event) => {

@@ -7,7 +7,7 @@ export function keys(player, line) {
     const slider = tag === "INPUT" && event.target.type === "range";
     if (tag === "SELECT" || tag === "SUMMARY" || (tag === "INPUT" && !slider)) return;
     if (tag === "BUTTON" && (event.key === " " || event.key === "Enter")) return;
-    const to = (time) => { if (time !== undefined) { player.pause(); player.seek(time); } };
+    const to = (time) => { if (time !== undefined) { player.seek(time); } };
     switch (event.key) {
       case " ": player.toggle(); break;
       case "ArrowLeft": player.step(event.shiftKey ? -10 : -1); break;

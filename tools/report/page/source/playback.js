@@ -25,7 +25,9 @@ export function makePlayback(duration, rowTimes) {
   return {
     state,
     listen(listener) { listeners.push(listener); listener(state); },
+    /// Shows an instant and stays there.
     seek(time) {
+      state.playing = false;
       state.time = Math.min(Math.max(Number(time) || 0, 0), duration);
       tell();
     },
@@ -43,7 +45,6 @@ export function makePlayback(duration, rowTimes) {
     setLoop(loop) { state.loop = loop; tell(); },
     /// To the next kept row of the first record (count < 0: back).
     step(count) {
-      state.playing = false;
       const forward = count > 0;
       let time = state.time;
       for (let k = 0; k < Math.abs(count); ++k) {

@@ -33,7 +33,7 @@ export function mark(state) {
 /// A button that takes the playback to a time.
 export const jump = (player, time, text, more) => el("button", {
   type: "button", class: "jump", "data-jump": time, title: "show this instant", ...more,
-  on: { click: () => { player.pause(); player.seek(time); } },
+  on: { click: () => { player.seek(time); } },
 }, text);
 
 export const label = (record, several) => several ? el("span", { class: "record-letter" }, record.label) : null;

@@ -85,7 +85,7 @@ export function stage(sheet, data, motions, scales, player) {
 
   const onKey = keys(player, () => line);
   const line = timeLine(data, player, { onKey });
-  const jumpTo = (time) => { if (time !== undefined) { player.pause(); player.seek(time); } };
+  const jumpTo = (time) => { if (time !== undefined) { player.seek(time); } };
   const speed = el("select", { id: "speed", "aria-label": "speed of the playback", on: { change: () => player.setSpeed(Number(speed.value)) } },
     SPEEDS.filter((s) => duration / s > 0.7 && duration / s < 600 || (s >= 0.1 && s <= 2)).map((s) => el("option", { value: s }, s === 1 ? "real time" : s < 1 ? `${s}× slow` : `${s}× fast`)));
   player.setSpeed(fittingSpeed(duration));
@@ -160,7 +160,7 @@ function instants(records, motions, scales, player) {
     const strip = el("div", { class: "instants" }, list.map((instant) => {
       const box = el("button", {
         type: "button", class: "instant", "data-jump": instant.time,
-        on: { click: () => { player.pause(); player.seek(instant.time); } },
+        on: { click: () => { player.seek(instant.time); } },
       });
       const holder = el("span", { class: "instant-picture" });
       box.append(holder, el("span", { class: "instant-text" }, el("b", {}, seconds(instant.time, player.state.duration)), " ", name(instant.what)));

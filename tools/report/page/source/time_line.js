@@ -10,22 +10,22 @@ export function timeLine(data, player, { onKey }) {
   const { records } = data;
   const several = records.length > 1;
   const { duration } = player.state;
-  const events = records.flatMap((record) => (record.events ?? []).map((event) => ({ ...event, letter: record.label })));
+  const events = merged(records, duration);
   const share = (time) => duration > 0 ? time / duration : 0;
 
   const lanes = el("div", { class: "lanes" });
   const marks = el("div", { class: "event-marks" });
   const slider = el("input", {
     type: "range", min: 0, max: duration, step: "any", value: 0, class: "scrub", "aria-label": "time of the run",
-    on: { input: () => { player.pause(); player.seek(slider.valueAsNumber); }, keydown: onKey },
+    on: { input: () => { player.seek(slider.valueAsNumber); }, keydown: onKey },
   });
   const box = el("div", { class: "time-line" }, lanes, el("div", { class: "track" }, marks, slider));
 
-  const text = (event) => `${several ? `${event.letter}: ` : ""}${event.text}`;
-  const go = (event) => () => { player.pause(); player.seek(event.time); };
+  const text = (event) => `${several ? `${event.letters}: ` : ""}${event.text}`;
+  const go = (event) => () => { player.seek(event.time); };
   const labelled = events.filter((event) => event.weight >= 3).sort((a, b) => a.time - b.time);
   const buttons = labelled.map((event) => el("button", {
-    type: "button", class: `event event-${event.letter}`, "data-jump": event.time, title: `${text(event)}, ${seconds(event.time, duration)}`, on: { click: go(event) },
+    type: "button", class: "event", "data-jump": event.time, title: `${text(event)}, ${seconds(event.time, duration)}`, on: { click: go(event) },
   }, name(text(event))));
   lanes.append(...buttons);
   for (const event of events.filter((one) => one.weight >= 2))
@@ -76,6 +76,18 @@ export function timeLine(data, player, { onKey }) {
   };
 }
 
+/// Events of all records; what happens in several at nearly the same time is one event.
+function merged(records, duration) {
+  const events = [];
+  for (const record of records) for (const event of record.events ?? []) {
+    if (event.weight < 2) continue;
+    const same = events.find((one) => one.text === event.text && !one.letters.includes(record.label) && Math.abs(one.time - event.time) < 0.005 * duration);
+    if (same) { same.letters += ` ${record.label}`; same.weight = Math.max(same.weight, event.weight); }
+    else events.push({ ...event, letters: record.label });
+  }
+  return events;
+}
+
 /// Every event in words, for those who want them all.
 export function eventList(data, player) {
   const { records } = data;
@@ -88,7 +100,7 @@ export function eventList(data, player) {
     return el("details", { class: "events" },
       el("summary", {}, records.length > 1 ? `Events of ${record.label}` : "All events", ` (${list.length}${shown.length < list.length ? `, the ${shown.length} main ones shown` : ""})`),
       el("ul", {}, shown.map((event) => el("li", {},
-        el("button", { type: "button", class: "jump", "data-jump": event.time, on: { click: () => { player.pause(); player.seek(event.time); } } }, seconds(event.time, duration)),
+        el("button", { type: "button", class: "jump", "data-jump": event.time, on: { click: () => { player.seek(event.time); } } }, seconds(event.time, duration)),
         " ", name(event.text)))));
   });
 }
