@@ -111,6 +111,7 @@ class Browser:
 
     def open(self, path, fragment=""):
         """Loads a file and waits for the page to say that it is ready; returns the milliseconds it took by its own clock."""
+        self.send("Page.navigate", url="about:blank")   # a new fragment alone would not load it anew
         self.events.clear()
         self.send("Page.navigate", url=f"file://{os.path.abspath(path)}{fragment}")
         ready = self.wait("document.getElementById('review')?.dataset.ready", 60)

@@ -180,6 +180,30 @@ class Playback(Page):
         self.assertAlmostEqual(self.time(), duration / 2, delta=0.02 * duration)
         self.assertEqual(set(self.times_of_charts()), {self.time()})
 
+    def test_hovering_shows_the_values_under_the_mouse_with_their_unit(self):
+        self.run_js("document.querySelector('#curves').scrollIntoView({block: 'start', behavior: 'instant'})")
+        x, y = self.run_js("(() => { const b = document.querySelector('.chart .u-over').getBoundingClientRect(); return [b.left + 0.75 * b.width, b.top + b.height / 2]; })()")
+        values = "[...document.querySelectorAll('.chart:first-child .series[aria-pressed=true] .figure')].map(f => f.textContent)"
+        before = self.run_js(values)
+        self.browser.send("Input.dispatchMouseEvent", type="mouseMoved", x=x, y=y)
+        self.settle()
+        after = self.run_js(values)
+        self.assertNotEqual(before, after)
+        self.assertTrue(all(text.endswith("deg") for text in after), after)
+        self.assertEqual(self.time(), 0, "looking does not move the playback")
+        notes = self.run_js("[...document.querySelectorAll('.chart-time')].map(n => n.textContent)")
+        self.assertTrue(all(note.startswith("mouse:") for note in notes), "every chart shows the same instant")
+
+    def test_a_curve_can_be_switched_off_and_on(self):
+        entry = ".chart[data-chart='angles'] .series"
+        seen = self.browser.picture(".chart[data-chart='angles'] .chart-plot")
+        self.browser.click(entry)
+        self.assertEqual(self.run_js(f"document.querySelector(\"{entry}\").getAttribute('aria-pressed')"), "false")
+        self.settle()
+        self.assertNotEqual(seen, self.browser.picture(".chart[data-chart='angles'] .chart-plot"))
+        self.browser.click(entry)
+        self.assertEqual(self.run_js(f"document.querySelector(\"{entry}\").getAttribute('aria-pressed')"), "true")
+
     def test_a_drag_across_a_chart_zooms_all_and_a_button_undoes_it(self):
         shown = "[...document.querySelectorAll('.chart')].map(c => c.querySelector('.time-cursor').hidden)"
         self.run_js("document.querySelector('#curves').scrollIntoView({block: 'start', behavior: 'instant'})")

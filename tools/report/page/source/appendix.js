@@ -27,7 +27,8 @@ export function values(sheet, data) {
   });
   // On paper the comparison table already holds them.
   if (!several) blocks[0].dataset.print = "";
-  sheet.section("values", "All values", blocks);
+  const section = sheet.section("values", "All values", blocks);
+  if (several) section.classList.add("only-screen");
 }
 
 export function inputs(sheet, data) {

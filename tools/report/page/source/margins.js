@@ -22,6 +22,19 @@ function merged(records) {
   return [...rows.values()].sort((a, b) => a.least - b.least);
 }
 
+/// Records that the same instant and load govern share a line.
+function together(values) {
+  const lines = [];
+  const same = (a, b) => ["time", "load", "posture", "lost_at", "lost_load"].every((key) => a[key] === b[key]);
+  values.forEach((value, j) => {
+    if (!value) return;
+    const line = lines.find((one) => same(one.value, value));
+    if (line) line.of.push(j);
+    else lines.push({ value, of: [j] });
+  });
+  return lines;
+}
+
 export function margins(sheet, data, player) {
   const { records } = data;
   const several = records.length > 1;
@@ -40,10 +53,10 @@ export function margins(sheet, data, player) {
       several && el("span", { class: "record-letter" }, records[j].label),
       logBar(value.ratio), el("span", { class: `figure ${value.ratio < 1 ? "short" : ""}` }, name(value.ratio_text))))),
     el("td", { class: "figure" }, row.of.map((value) => value && el("div", { class: "pair" }, name(value.capacity), el("span", { class: "muted" }, " / "), name(value.demand)))),
-    el("td", {}, row.of.map((value, j) => value && el("div", { class: "governs" },
-      several && el("span", { class: "record-letter" }, records[j].label),
+    el("td", {}, together(row.of).map(({ value, of }) => el("div", { class: "governs" },
+      several && of.map((j) => [el("span", { class: "record-letter" }, records[j].label), " "]),
       Number.isFinite(value.time) && jump(player, value.time, seconds(value.time, duration)), " ",
-      el("span", { class: "small" }, name(value.load), value.posture ? [el("span", { class: "muted" }, " · "), el("span", { class: "muted" }, name(value.posture))] : ""),
+      el("span", { class: "small" }, name(value.load), value.posture ? el("span", { class: "muted posture" }, " · ", name(value.posture)) : ""),
       value.lost_at !== null && Number.isFinite(value.lost_at) && el("div", { class: "lost" }, mark("bad"), " falls below 1 at ", jump(player, value.lost_at, seconds(value.lost_at, duration)), " ", el("span", { class: "small" }, name(value.lost_load ?? ""))))))));
 
   const box = rows.length ? table(["", "what could fail", "margin", "capacity / demand", "governed at, by"], tableRows, { class: "margins short", label: "margins" })

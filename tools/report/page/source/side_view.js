@@ -81,6 +81,8 @@ function outline(shape, pose) {
 
 const ORDER = { palm: 0, object: 1, phalanx: 2 };
 
+const colour = (line) => setAttribute(line, "stroke", line.share < 0 ? "currentColor" : tensionCss(line.share));
+
 /// options.textSize: height of the writing in mm of the drawing; options.live: follows the motion.
 export function makeSideView(holder, motion, scales, { textSize = 3.2, labelText = () => true, live = true } = {}) {
   const margin = 4;
@@ -153,7 +155,8 @@ export function makeSideView(holder, motion, scales, { textSize = 3.2, labelText
         setAttribute(line, "x2", f(d[p + 3])); setAttribute(line, "y2", f(-d[p + 4]));
         const slack = d[p + 6] < 0;
         setAttribute(line, "class", slack ? "slack" : "taut");
-        setAttribute(line, "stroke", slack ? "currentColor" : tensionCss(d[p + 6] / scales.mostTension));
+        line.share = slack ? -1 : d[p + 6] / scales.mostTension;
+        colour(line);
         setAttribute(line, "visibility", "visible");
       }
       for (let k = one.pieces.count; k < one.lines.length; ++k) setAttribute(one.lines[k], "visibility", "hidden");
@@ -186,7 +189,8 @@ export function makeSideView(holder, motion, scales, { textSize = 3.2, labelText
       setAttribute(texts[k], "y", f(-label.at[1] + 0.35 * textSize + (label.kind === "pin" ? -2.2 - 0.2 * textSize : label.kind === "slack" ? textSize : 0)));
     });
   }
-  if (live) onTheme(update);
+  // A picture that stands still keeps its instant and changes only its colours.
+  onTheme(live ? update : () => { for (const one of cords) one.lines.forEach(colour); });
   return {
     kind: "2d", root, update,
     look() {}, invalidate() {}, zoomBy() {}, onCamera() {}, follow() {},

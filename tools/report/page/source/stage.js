@@ -94,7 +94,7 @@ export function stage(sheet, data, motions, scales, player) {
   const clock = el("output", { class: "clock", "aria-live": "off" });
   const names = el("input", { type: "checkbox", id: "names", checked: true, on: { change: () => { showNames = names.checked; refresh(); } } });
 
-  const looks = [["side", "Side"], ["iso", "Oblique"], ["palm", "From the palm"]].map(([id, text]) =>
+  const looks = [["side", "Side"], ["iso", "Oblique"], ["palm", "Palm"]].map(([id, text]) =>
     el("button", { type: "button", class: "look", "data-look": id, "aria-pressed": id === "side", on: { click: () => {
       views[0].view.look(id);
       for (const { view } of views.slice(1)) view.look(id);

@@ -42,12 +42,14 @@ export function verdict(sheet, data, player) {
   const sameAsked = several && records.every((r) => JSON.stringify(r.asked) === JSON.stringify(records[0].asked));
   const asked = (record) => el("ol", { class: "asked" }, (record.asked ?? []).map((line) => el("li", {}, name(line))));
 
-  const content = [el("p", { class: `verdict ${missed.length ? "bad" : "good"}` }, all.length ? mark(missed.length ? "bad" : "good") : null, " ", sum[0].toUpperCase() + sum.slice(1) + ".")];
+  const content = [
+    sameAsked || !several ? [el("h4", { class: "sub first" }, several ? "What was asked, of each alike" : "What was asked"), asked(records[0])] : null,
+    el("p", { class: `verdict ${missed.length ? "bad" : "good"}` }, all.length ? mark(missed.length ? "bad" : "good") : null, " ", sum[0].toUpperCase() + sum.slice(1) + "."),
+  ];
   for (const record of records) {
     if (several) content.push(recordHeading(record));
+    if (several && !sameAsked) content.push(el("h4", { class: "sub first" }, "What was asked"), asked(record));
     content.push(five(record, player), el("h4", { class: "sub" }, "Requirements"), requirements(record, player));
-    if (!sameAsked) content.push(el("h4", { class: "sub" }, "What was asked"), asked(record));
   }
-  if (sameAsked) content.push(el("h4", { class: "sub" }, "What was asked, of each alike"), asked(records[0]));
   return sheet.section("verdict", "Verdict", content);
 }
