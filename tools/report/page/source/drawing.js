@@ -130,6 +130,7 @@ export function drawing(sheet, data) {
       el("tbody", {}, [...rows].map(([title, texts]) => el("tr", { class: several && new Set(texts).size > 1 ? "differs" : "" },
         el("th", { scope: "row" }, name(title)), texts.map((text) => el("td", { class: "figure" }, name(text)))))))));
 
+  if (!facts.length && !records.some((record) => record.drawing?.views?.length)) return;
   sheet.section("model", "The model",
     alike || !several ? views(records[0]) : records.map((record) => [recordHeading(record), views(record)]),
     several && alike && el("p", { class: "muted small" }, "The drawing is the same for all records."),

@@ -40,11 +40,11 @@ export function verdict(sheet, data, player) {
     : missed.length === 0 ? `all ${all.length} requirements are met`
       : `${missed.length} of ${all.length} requirements ${missed.length === 1 ? "is" : "are"} not met`;
   const sameAsked = several && records.every((r) => JSON.stringify(r.asked) === JSON.stringify(records[0].asked));
-  const asked = (record) => el("ol", { class: "asked" }, (record.asked ?? []).map((line) => el("li", {}, name(line))));
+  const asked = (record) => el("ol", { class: `asked ${(record.asked ?? []).length > 6 ? "many" : ""}` }, (record.asked ?? []).map((line) => el("li", {}, name(line))));
 
   const content = [
     sameAsked || !several ? [el("h4", { class: "sub first" }, several ? "What was asked, of each alike" : "What was asked"), asked(records[0])] : null,
-    el("p", { class: `verdict ${missed.length ? "bad" : "good"}` }, all.length ? mark(missed.length ? "bad" : "good") : null, " ", sum[0].toUpperCase() + sum.slice(1) + "."),
+    el("p", { class: `verdict ${missed.length ? "bad" : all.length ? "good" : ""}` }, all.length ? mark(missed.length ? "bad" : "good") : null, " ", sum[0].toUpperCase() + sum.slice(1) + "."),
   ];
   for (const record of records) {
     if (several) content.push(recordHeading(record));
