@@ -114,7 +114,7 @@ class Browser:
         self.send("Page.navigate", url="about:blank")   # a new fragment alone would not load it anew
         self.events.clear()
         self.send("Page.navigate", url=f"file://{os.path.abspath(path)}{fragment}")
-        ready = self.wait("document.getElementById('review')?.dataset.ready", 60)
+        ready = self.wait("document.getElementById('review')?.dataset.ready", 30)
         self.run("new Promise(done => requestAnimationFrame(() => requestAnimationFrame(() => done(1))))")
         return int(ready)
 
