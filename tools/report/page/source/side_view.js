@@ -1,0 +1,202 @@
+// The finger from the side as a drawing of lines: on paper, as small pictures of key instants, and in place of the
+// three-dimensional view where the browser has no WebGL. Looks along -z, x to the right, y up.
+
+import { el, setAttribute, setText, svg } from "./dom.js";
+import { toGround, turn } from "./motion.js";
+import { tensionCss } from "./colours.js";
+import { cutCord, makePieces, PIECE } from "./cord_pieces.js";
+import { makeLabels } from "./annotations.js";
+import { onTheme } from "./theme.js";
+
+/// Convex hull of points [x, y], counter-clockwise.
+function hull(points) {
+  const sorted = [...points].sort((a, b) => a[0] - b[0] || a[1] - b[1]);
+  const half = (list) => {
+    const out = [];
+    for (const p of list) {
+      while (out.length > 1) {
+        const [a, b] = [out[out.length - 2], out[out.length - 1]];
+        if ((b[0] - a[0]) * (p[1] - a[1]) - (b[1] - a[1]) * (p[0] - a[0]) > 0) break;
+        out.pop();
+      }
+      out.push(p);
+    }
+    out.pop();
+    return out;
+  };
+  return [...half(sorted), ...half(sorted.reverse())];
+}
+
+const f = (value) => value.toFixed(2);
+const polygon = (points) => points.map((p, k) => `${k ? "L" : "M"}${f(p[0])} ${f(-p[1])}`).join("") + "Z";
+
+function circle(centre, r) {
+  const x = centre[0], y = -centre[1];
+  return `M${f(x - r)} ${f(y)}a${f(r)} ${f(r)} 0 1 0 ${f(2 * r)} 0a${f(r)} ${f(r)} 0 1 0 ${f(-2 * r)} 0Z`;
+}
+
+function stadium(from, to, r) {
+  const dx = to[0] - from[0], dy = to[1] - from[1], length = Math.hypot(dx, dy);
+  if (length < 1e-6) return circle(from, r);
+  const nx = -dy / length * r, ny = dx / length * r;
+  return `M${f(from[0] + nx)} ${f(-from[1] - ny)}L${f(to[0] + nx)} ${f(-to[1] - ny)}A${f(r)} ${f(r)} 0 0 1 ${f(to[0] - nx)} ${f(-to[1] + ny)}` +
+    `L${f(from[0] - nx)} ${f(-from[1] + ny)}A${f(r)} ${f(r)} 0 0 1 ${f(from[0] + nx)} ${f(-from[1] - ny)}Z`;
+}
+
+/// Points of a shape whose hull, seen from any side, is its outline; none for shapes made of balls.
+function cornersOf(shape) {
+  if (shape.kind === "hull") return shape.points;
+  if (shape.kind === "box") {
+    const r = shape.rotation ?? [1, 0, 0, 0, 1, 0, 0, 0, 1];
+    return [0, 1, 2, 3, 4, 5, 6, 7].map((k) => {
+      const u = [k & 1 ? 0.5 : -0.5, k & 2 ? 0.5 : -0.5, k & 4 ? 0.5 : -0.5].map((s, c) => s * shape.size[c]);
+      return [0, 1, 2].map((i) => shape.center[i] + r[3 * i] * u[0] + r[3 * i + 1] * u[1] + r[3 * i + 2] * u[2]);
+    });
+  }
+  if (shape.kind === "cylinder") {
+    const size = Math.hypot(...shape.axis), a = shape.axis.map((v) => v / size);
+    const other = Math.abs(a[0]) < 0.8 ? [1, 0, 0] : [0, 1, 0];
+    const cross = (p, q) => [p[1] * q[2] - p[2] * q[1], p[2] * q[0] - p[0] * q[2], p[0] * q[1] - p[1] * q[0]];
+    let u = cross(a, other);
+    const n = Math.hypot(...u);
+    u = u.map((v) => v / n);
+    const v = cross(a, u);
+    const points = [];
+    for (let k = 0; k < 48; ++k) for (const end of [-0.5, 0.5]) {
+      const angle = 2 * Math.PI * k / 48;
+      points.push([0, 1, 2].map((c) => shape.center[c] + end * shape.length * a[c] + shape.radius * (Math.cos(angle) * u[c] + Math.sin(angle) * v[c])));
+    }
+    return points;
+  }
+  return null;
+}
+
+function outline(shape, pose) {
+  const a = [0, 0, 0], b = [0, 0, 0];
+  if (shape.kind === "capsule") return stadium(toGround(pose, shape.from, a), toGround(pose, shape.to, b), shape.radius);
+  if (shape.kind === "sphere") return circle(toGround(pose, shape.center, a), shape.radius);
+  const corners = cornersOf(shape);
+  return corners ? polygon(hull(corners.map((p) => toGround(pose, p, [0, 0, 0])))) : "";
+}
+
+const ORDER = { palm: 0, object: 1, phalanx: 2 };
+
+const colour = (line) => setAttribute(line, "stroke", line.share < 0 ? "currentColor" : tensionCss(line.share));
+
+/// options.textSize: height of the writing in mm of the drawing; options.live: follows the motion.
+export function makeSideView(holder, motion, scales, { textSize = 3.2, labelText = () => true, live = true } = {}) {
+  const margin = 4;
+  const x = scales.low[0] - margin, y = -scales.high[1] - margin;
+  const w = scales.high[0] - scales.low[0] + 2 * margin, h = scales.high[1] - scales.low[1] + 2 * margin;
+  const root = svg("svg", { class: "side-view", viewBox: `${f(x)} ${f(y)} ${f(w)} ${f(h)}`, "aria-hidden": "true", "font-size": textSize });
+  holder.append(root);
+
+  const solids = [];
+  const byRole = motion.bodies.map((body) => body).sort((p, q) => (ORDER[p.role] ?? 0) - (ORDER[q.role] ?? 0));
+  for (const pass of ["contact", "solid"])
+    for (const body of byRole) for (const shape of body.shapes ?? []) {
+      if ((body.role === "phalanx" ? shape.role ?? "solid" : "contact") !== pass) continue;
+      const path = svg("path", { class: `shape ${body.role} ${body.role === "phalanx" ? pass : ""}` });
+      root.append(path);
+      solids.push({ path, shape, body });
+    }
+
+  const pulleys = motion.pulleys.map((pulley) => {
+    const disc = svg("circle", { class: "pulley", r: pulley.radius });
+    const mark = svg("line", { class: "pulley-mark" });
+    root.append(disc, mark);
+    return { pulley, disc, mark };
+  });
+  const cords = motion.cords.map((cord) => {
+    const pieces = makePieces(cord);
+    const group = svg("g", { class: `cord ${cord.kind}`, "stroke-width": f(Math.max(2 * (cord.radius || 0), 1.1)) });
+    root.append(group);
+    return { cord, pieces, group, lines: [] };
+  });
+  const piecesOf = (cord) => cords.find((one) => one.cord === cord).pieces;
+  const rounds = [...motion.pins, ...motion.guides].map((pin) => {
+    const disc = svg("circle", { class: "pin", r: pin.radius });
+    root.append(disc);
+    return { pin, disc };
+  });
+  const arrows = motion.arrows.map((arrow) => {
+    const path = svg("path", { class: `arrow ${arrow.kind}` });
+    root.append(path);
+    return { arrow, path };
+  });
+  const { labels, update: updateLabels } = makeLabels(motion, scales, live ? undefined : 0.1);
+  const texts = labels.map((label) => {
+    const text = svg("text", { class: `tag-${label.kind}` });
+    root.append(text);
+    return text;
+  });
+
+  const at = [0, 0, 0], axis = [0, 0, 0];
+  function update() {
+    for (const { path, shape, body } of solids) setAttribute(path, "d", outline(shape, body.pose.now));
+    for (const { pulley, disc, mark } of pulleys) {
+      const pose = motion.bodies[pulley.body]?.pose.now;
+      if (!pose) continue;
+      toGround(pose, pulley.at, at);
+      turn(pose, pulley.axis, axis);
+      const angle = (pulley.angle.now[0] || 0) * Math.PI / 180 * (axis[2] < 0 ? -1 : 1);
+      setAttribute(disc, "cx", f(at[0])); setAttribute(disc, "cy", f(-at[1]));
+      setAttribute(mark, "x1", f(at[0])); setAttribute(mark, "y1", f(-at[1]));
+      setAttribute(mark, "x2", f(at[0] + pulley.radius * Math.cos(angle))); setAttribute(mark, "y2", f(-at[1] - pulley.radius * Math.sin(angle)));
+    }
+    for (const one of cords) {
+      cutCord(one.cord, one.pieces);
+      const d = one.pieces.data;
+      for (let k = 0; k < one.pieces.count; ++k) {
+        let line = one.lines[k];
+        if (!line) { line = svg("line"); one.group.append(line); one.lines.push(line); }
+        const p = k * PIECE;
+        setAttribute(line, "x1", f(d[p])); setAttribute(line, "y1", f(-d[p + 1]));
+        setAttribute(line, "x2", f(d[p + 3])); setAttribute(line, "y2", f(-d[p + 4]));
+        const slack = d[p + 6] < 0;
+        setAttribute(line, "class", slack ? "slack" : "taut");
+        line.share = slack ? -1 : d[p + 6] / scales.mostTension;
+        colour(line);
+        setAttribute(line, "visibility", "visible");
+      }
+      for (let k = one.pieces.count; k < one.lines.length; ++k) setAttribute(one.lines[k], "visibility", "hidden");
+    }
+    for (const { pin, disc } of rounds) {
+      const pose = motion.bodies[pin.body]?.pose.now;
+      if (!pose) continue;
+      toGround(pose, pin.at, at);
+      setAttribute(disc, "cx", f(at[0])); setAttribute(disc, "cy", f(-at[1]));
+    }
+    for (const { arrow, path } of arrows) {
+      const F = arrow.force.now, p = arrow.point.now;
+      const size = Math.hypot(F[0], F[1]);
+      if (!(size > 0.004 * scales.mostForce) || !(p[0] === p[0])) { setAttribute(path, "d", ""); continue; }
+      const length = size * scales.mmPerNewton, head = Math.min(4, 0.6 * length);
+      const ux = F[0] / size, uy = F[1] / size, tx = p[0] + ux * length, ty = p[1] + uy * length;
+      const bx = tx - ux * head, by = ty - uy * head, half = 0.4 * head;
+      setAttribute(path, "d", `M${f(p[0])} ${f(-p[1])}L${f(bx)} ${f(-by)}M${f(tx)} ${f(-ty)}L${f(bx - uy * half)} ${f(-by - ux * half)}L${f(bx + uy * half)} ${f(-by + ux * half)}Z`);
+    }
+    updateLabels(piecesOf);
+    const writing = labelText();
+    labels.forEach((label, k) => {
+      const shown = label.shown && writing;
+      setAttribute(texts[k], "visibility", shown ? "visible" : "hidden");
+      if (!shown) return;
+      setText(texts[k], label.text);
+      // Stays inside the picture.
+      const half = 0.3 * textSize * label.text.length;
+      setAttribute(texts[k], "x", f(Math.min(Math.max(label.at[0], x + half), x + w - half)));
+      setAttribute(texts[k], "y", f(-label.at[1] + 0.35 * textSize + (label.kind === "pin" ? -2.2 - 0.2 * textSize : label.kind === "slack" ? textSize : 0)));
+    });
+  }
+  // A picture that stands still keeps its instant and changes only its colours.
+  onTheme(live ? update : () => { for (const one of cords) one.lines.forEach(colour); });
+  return {
+    kind: "2d", root, update,
+    look() {}, invalidate() {}, zoomBy() {}, onCamera() {}, follow() {},
+    pixelsPerMm: () => {
+      const box = root.getBoundingClientRect();
+      return Math.min(box.width / w, box.height / h);
+    },
+  };
+}
