@@ -110,6 +110,15 @@ def digits(value):
     return f"{value:.{max(0, 3 - math.floor(math.log10(abs(value))))}f}".replace("-", "\u2212")
 
 
+def turned(pose, point):
+    """A point of a body where the pose (position, quaternion x y z w) puts it."""
+    px, py, pz, x, y, z, w = pose
+    a, b, c = point
+    return (px + (1 - 2 * (y * y + z * z)) * a + 2 * (x * y - z * w) * b + 2 * (x * z + y * w) * c,
+            py + 2 * (x * y + z * w) * a + (1 - 2 * (x * x + z * z)) * b + 2 * (y * z - x * w) * c,
+            pz + 2 * (x * z - y * w) * a + 2 * (y * z + x * w) * b + (1 - 2 * (x * x + y * y)) * c)
+
+
 class Opening(Page):
     def test_opens_from_disk_without_a_complaint_and_without_a_request(self):
         self.settle()
@@ -504,6 +513,26 @@ class NoWebgl(Page):
         self.browser.press("Home")
         self.assertEqual(self.time(), 0)
         self.assertEqual(set(self.times_of_charts()), {0})
+
+    def test_every_solid_stands_where_the_record_says_to_scale(self):
+        record = self.data()["records"][0]
+        times = floats(record["time"])
+        row = len(times) // 2
+        self.run_js(f"(() => {{ const s = document.querySelector('.scrub'); s.value = {times[row]!r}; s.dispatchEvent(new Event('input')); }})()")
+        drawn = self.run_js("[...document.querySelectorAll('.picture .shape.phalanx')].map(p => { const b = p.getBBox(); return [b.x, -b.y - b.height, b.x + b.width, -b.y]; })")
+        bodies = [b for b in record["scene"]["bodies"] if b["role"] == "phalanx"]
+        expected = []
+        for body in bodies:
+            pose = floats(body["poses"])[7 * row:7 * row + 7]
+            for shape in body["shapes"]:
+                ends = [turned(pose, shape[end]) for end in ("from", "to")]   # the demo finger is all capsules
+                r = shape["radius"]
+                expected.append([min(e[0] for e in ends) - r, min(e[1] for e in ends) - r, max(e[0] for e in ends) + r, max(e[1] for e in ends) + r])
+        self.assertEqual(len(drawn), len(expected))
+        for box in expected:   # to 0.05 mm: the drawing is written with two digits
+            nearest = min(drawn, key=lambda other: sum(abs(a - b) for a, b in zip(box, other)))
+            for a, b in zip(box, nearest):
+                self.assertAlmostEqual(a, b, delta=0.05)
 
     def test_with_webgl_it_would_be_three_dimensional(self):
         with Browser() as other:

@@ -35,12 +35,15 @@ function circle(centre, r) {
   return `M${f(x - r)} ${f(y)}a${f(r)} ${f(r)} 0 1 0 ${f(2 * r)} 0a${f(r)} ${f(r)} 0 1 0 ${f(-2 * r)} 0Z`;
 }
 
+/// Each round end is two quarter circles: of a half circle, whose ends are as far apart as it is wide, rounding the
+/// coordinates would move the top by tenths of a millimetre.
 function stadium(from, to, r) {
   const dx = to[0] - from[0], dy = to[1] - from[1], length = Math.hypot(dx, dy);
   if (length < 1e-6) return circle(from, r);
-  const nx = -dy / length * r, ny = dx / length * r;
-  return `M${f(from[0] + nx)} ${f(-from[1] - ny)}L${f(to[0] + nx)} ${f(-to[1] - ny)}A${f(r)} ${f(r)} 0 0 1 ${f(to[0] - nx)} ${f(-to[1] + ny)}` +
-    `L${f(from[0] - nx)} ${f(-from[1] + ny)}A${f(r)} ${f(r)} 0 0 1 ${f(from[0] + nx)} ${f(-from[1] - ny)}Z`;
+  const ux = dx / length * r, uy = dy / length * r;
+  const at = (p, x, y) => `${f(p[0] + x)} ${f(-p[1] - y)}`;
+  const arc = (p, x, y) => `A${f(r)} ${f(r)} 0 0 1 ${at(p, x, y)}`;
+  return `M${at(from, -uy, ux)}L${at(to, -uy, ux)}${arc(to, ux, uy)}${arc(to, uy, -ux)}L${at(from, uy, -ux)}${arc(from, -ux, -uy)}${arc(from, -uy, ux)}Z`;
 }
 
 /// Points of a shape whose hull, seen from any side, is its outline; none for shapes made of balls.

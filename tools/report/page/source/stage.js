@@ -25,7 +25,7 @@ function legend(scales, hasSlack, hasLoads) {
       el("span", { class: "tension-ends" }, el("span", {}, "0"), el("span", {}, digits(scales.mostTension / 2, 3)), el("span", {}, `${digits(scales.mostTension, 3)} N`))),
     el("ul", {},
       hasSlack && el("li", {}, svg("svg", { class: "slack-sample", viewBox: "0 0 34 10", width: 34, height: 10 }, svg("path", { d: "M0 2Q17 14 34 2" })), "slack cord: sag shows the loose length"),
-      scales.mostForce > 0 && el("li", {}, arrow("contact"), `force on the finger, ${digits(scales.mmPerNewton, 1)} mm\u00a0per\u00a0N`),
+      scales.mostForce > 0 && el("li", {}, arrow("contact"), `force on the finger, ${digits(scales.mmPerNewton, 1)}\u00a0mm\u00a0per\u00a0N`),
       hasLoads && el("li", {}, arrow("load"), "load from outside, same scale"),
       el("li", {}, el("span", { class: "swatch pad" }), "pad that touches"),
       el("li", {}, el("span", { class: "swatch pulley" }), "pulley, mark turns with it"),
