@@ -1,0 +1,147 @@
+#include "report/page_data.h"
+
+#include <algorithm>
+#include <cmath>
+#include <fstream>
+
+#include <fmt/format.h>
+#include <nlohmann/json.hpp>
+
+#include "plot/scene.h"
+#include "quantity/quantity.h"
+#include "reading/reading.h"
+#include "report/record_data.h"
+
+namespace sinewright::report {
+
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+const std::vector<std::string> kCautions = {
+    "The numbers are design predictions, not certification: nothing here replaces a test of the built part.",
+    "Moving fingers pinch, stretched cords store energy, stalled motors get hot enough to burn.",
+    "Devices for people are subject to local regulations and to licensed practice (prosthetists, medical-device rules)."};
+
+const std::vector<std::string> kValidity = {
+    "Phalanges, pins and pulleys are rigid; clearances are data for the play estimate and do not move in the run.",
+    "Cords have no mass; they bend at points, and friction follows the capstan law with the coefficients given.",
+    "Each pair of shapes touches at one point, without torsional friction and without damping while it sticks.",
+    "The motor has no inductance and two temperatures; the supply is a voltage behind a resistance.",
+    "Margins are elementary statics with new parts and one slow load: fatigue, wear, moisture, creep and notches are not in them."};
+
+Json limit_data(const record::LimitRecord& limit) {
+  Json json = {{"name", limit.name}, {"quantity", limit.quantity}, {"unit", limit.unit}, {"method", limit.method}, {"axes", Json::array()}, {"rows", Json::array()}};
+  for (const auto& [name, values] : limit.axes) json["axes"].push_back({{"name", name}, {"values", values}});
+  const std::string unit = limit.unit.empty() || limit.unit == "1" ? "" : " " + limit.unit;
+  for (const auto& one : limit.limits) {
+    Json row = {{"place", one.place}, {"found", one.found}, {"note", one.note}};
+    if (one.found && std::isfinite(one.value)) {
+      row["value"] = one.value;
+      row["text"] = fmt::format("{:.4g}{}", one.value, unit);
+      row["error_text"] = fmt::format("± {:.2g}{}", one.error, unit);
+    } else {
+      row["value"] = nullptr;
+      row["text"] = "none found";
+      row["error_text"] = "";
+    }
+    json["rows"].push_back(row);
+  }
+  return json;
+}
+
+// Where two lists of input files differ, line by line; what stands in one alone counts as empty.
+Json input_differences(const std::vector<Run>& runs) {
+  Json list = Json::array();
+  constexpr std::size_t most = 40;
+  const auto& first = runs.front().record.inputs;
+  for (const auto& [path, text] : first.files) {
+    const std::string name = std::filesystem::path(path).filename().string();
+    std::vector<std::vector<std::string>> lines(runs.size());
+    bool differ = false;
+    for (std::size_t r = 0; r < runs.size(); ++r)
+      for (const auto& [other_path, other] : runs[r].record.inputs.files) {
+        // The scenarios may have different names, the models and parts go by theirs.
+        const bool same = path == first.scenario_path ? other_path == runs[r].record.inputs.scenario_path
+                                                      : std::filesystem::path(other_path).filename() == name;
+        if (!same) continue;
+        std::string line;
+        std::istringstream in(other);
+        while (std::getline(in, line)) lines[r].push_back(line);
+        differ = differ || other != text;
+      }
+    if (!differ) continue;
+    std::size_t longest = 0;
+    for (const auto& one : lines) longest = std::max(longest, one.size());
+    for (std::size_t i = 0; i < longest && list.size() < most; ++i) {
+      std::vector<std::string> texts;
+      for (const auto& one : lines) texts.push_back(i < one.size() ? one[i] : "");
+      if (std::all_of(texts.begin(), texts.end(), [&](const auto& t) { return t == texts.front(); })) continue;
+      list.push_back({{"place", fmt::format("{}, line {}", name, i + 1)}, {"texts", texts}});
+    }
+  }
+  std::vector<std::string> overrides;
+  for (const Run& run : runs) overrides.push_back(fmt::format("{}", fmt::join(run.record.inputs.overrides, "; ")));
+  if (std::any_of(overrides.begin(), overrides.end(), [&](const auto& o) { return o != overrides.front(); }))
+    list.push_back({{"place", "changed on the command line"}, {"texts", overrides}});
+  return list;
+}
+
+Json comparison(const std::vector<Run>& runs) {
+  Json values = Json::array();
+  for (const auto& item : runs.front().record.summary) {
+    Json row = {{"title", title_of(item.key)}, {"group", group_of(item.key)}, {"unit", ""}, {"texts", Json::array()}, {"values", Json::array()}, {"change", Json::array()}};
+    bool notable = false;
+    for (const Run& run : runs) {
+      const auto found = std::find_if(run.record.summary.begin(), run.record.summary.end(), [&](const auto& v) { return v.key == item.key; });
+      const double value = found == run.record.summary.end() ? std::nan("") : found->value;
+      row["texts"].push_back(value_text(value, item.unit));
+      row["values"].push_back(std::isfinite(value) ? Json(value) : Json(nullptr));
+      std::string change = "—";
+      if (&run != &runs.front() && std::isfinite(value) && std::isfinite(item.value) && item.value != 0 && item.unit != "K") {
+        const double part = value / item.value - 1;
+        change = std::abs(part) < 5e-5 ? "same" : fmt::format("{:+.3g} %", 100 * part);
+        notable = notable || std::abs(part) > 0.05;
+      } else if (&run != &runs.front() && std::isfinite(value) != std::isfinite(item.value)) {
+        notable = true;
+      }
+      row["change"].push_back(change);
+    }
+    row["notable"] = notable;
+    values.push_back(row);
+  }
+  return {{"values", values}, {"inputs", input_differences(runs)}};
+}
+
+}  // namespace
+
+std::string page_data(const std::vector<std::filesystem::path>& files, const PageOptions& options) {
+  std::vector<Run> runs;
+  std::vector<record::LimitRecord> limits;
+  for (const auto& file : files) {
+    if (std::filesystem::is_regular_file(file) && record::is_limit(file))
+      limits.push_back(record::read_limit(file));
+    else
+      runs.push_back(read_run(file));
+  }
+  if (runs.empty()) throw InvalidInput("there is nothing to show in motion\n  needed: the record of at least one run (.h5), beside those of limits");
+  Json json = {{"format", 1}};
+  std::string title = options.title;
+  if (title.empty())
+    for (const Run& run : runs)
+      if (title.find(run.scenario.name) == std::string::npos) title += (title.empty() ? "" : " / ") + run.scenario.name;
+  json["title"] = title;
+  json["made_by"] = "Sinewright " + runs.front().record.inputs.engine_version;
+  json["cautions"] = kCautions;
+  json["validity"] = kValidity;
+  json["records"] = Json::array();
+  for (std::size_t i = 0; i < runs.size(); ++i) json["records"].push_back(record_data(runs[i], std::string(1, static_cast<char>('A' + i % 26)), limits));
+  json["comparison"] = runs.size() > 1 ? comparison(runs) : Json(nullptr);
+  json["limits"] = Json::array();
+  for (const auto& limit : limits) json["limits"].push_back(limit_data(limit));
+  std::string text = json.dump(-1, ' ', false, Json::error_handler_t::replace), safe;
+  for (const char c : text) c == '<' ? void(safe += "\\u003c") : void(safe += c);  // no text can end the element that holds it
+  return safe;
+}
+
+}  // namespace sinewright::report

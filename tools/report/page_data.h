@@ -1,0 +1,21 @@
+#pragma once
+
+#include <filesystem>
+#include <string>
+#include <vector>
+
+namespace sinewright::report {
+
+struct PageOptions {
+  std::string title;  ///< empty: the names of the scenarios
+};
+
+/// What the page of a review shows, as JSON (docs/report-page.md). Records of runs come first in the page, in the order given; those of
+/// limits are attached to them.
+/// @throws InvalidInput if none of them is a run; record::RecordError for a file that cannot be read.
+[[nodiscard]] std::string page_data(const std::vector<std::filesystem::path>& files, const PageOptions& options);
+
+/// The whole page: one HTML file that needs nothing else. @param data  from page_data.
+[[nodiscard]] std::string page(const std::string& data, const std::string& title);
+
+}  // namespace sinewright::report
