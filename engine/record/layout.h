@@ -28,6 +28,7 @@ void write_frame(hid_t file, const std::vector<Channel>& channels, const Inputs&
 
 /// The group /inputs.
 void write_inputs(hid_t file, const Inputs& inputs);
+[[nodiscard]] Inputs read_inputs(hid_t file);
 
 void describe(hid_t dataset, const std::string& units, const std::string& description);
 

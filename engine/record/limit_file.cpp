@@ -183,7 +183,7 @@ LimitRecord read_limit(const std::filesystem::path& path) {
       throw CallFailure("it is not the record of a limit");
     if (const auto version = read_number_attribute(file.id(), "format_version"); version != kLimitVersion)
       throw CallFailure(fmt::format("its format_version is {}, and this program reads version {}", version, kLimitVersion));
-    record.inputs.engine_version = read_text(open_dataset(file.id(), "inputs/engine_version").id());
+    record.inputs = read_inputs(file.id());
     record.name = read_text_attribute(file.id(), "name");
     record.quantity = read_text_attribute(file.id(), "quantity");
     record.unit = read_text_attribute(file.id(), "units");

@@ -54,32 +54,6 @@ void require_format(hid_t file) {
     throw CallFailure(fmt::format("its format_version is {}, and this program reads version {}", version, kFormatVersion));
 }
 
-std::string read_content(hid_t dataset) {
-  const auto size = extent(dataset);
-  if (size.empty()) return read_text(dataset);
-  if (size.size() != 1) throw CallFailure("an input file has more than one dimension");
-  std::string content(size[0], '\0');
-  check(H5Dread(dataset, H5T_NATIVE_UCHAR, H5S_ALL, H5S_ALL, H5P_DEFAULT, content.data()), "an input file");
-  return content;
-}
-
-Inputs read_inputs(hid_t file) {
-  Inputs inputs;
-  inputs.engine_version = read_text(open_dataset(file, "inputs/engine_version").id());
-  inputs.scenario_path = read_text(open_dataset(file, "inputs/scenario_path").id());
-  check(H5Dread(open_dataset(file, "inputs/seed").id(), H5T_NATIVE_ULLONG, H5S_ALL, H5S_ALL, H5P_DEFAULT, &inputs.seed),
-        "inputs/seed");
-  const Handle overrides = open_dataset(file, "inputs/overrides");
-  const auto n = extent(overrides.id());
-  inputs.overrides = read_texts(overrides.id(), n.size() == 1 ? n[0] : 0);
-  const Handle files = open_group(file, "inputs/files");
-  for (const auto& name : names_in(files.id())) {
-    const Handle dataset = open_dataset(files.id(), name);
-    inputs.files.emplace_back(read_text_attribute(dataset.id(), "path"), read_content(dataset.id()));
-  }
-  return inputs;
-}
-
 double read_number(hid_t dataset) {
   if (!extent(dataset).empty()) throw CallFailure("a single number is needed");
   double value = 0;

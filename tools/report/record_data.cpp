@@ -178,7 +178,7 @@ Json requirements(const Run& run) {
 Json back_drive(const Run& run, const std::vector<record::LimitRecord>& limits) {
   Json json = {{"id", "back_drive"}, {"title", "Back-drive load"}, {"text", "—"}, {"unit", "N"}, {"threshold", "none asked"}, {"state", "unknown"}, {"time", nullptr}};
   for (const auto& limit : limits) {
-    const bool shaft = !limit.inputs.files.empty() && limit.inputs.files.front().second.find("shaft_turns") != std::string::npos;
+    const bool shaft = std::any_of(limit.inputs.files.begin(), limit.inputs.files.end(), [](const auto& one) { return one.second.find("shaft_turns") != std::string::npos; });
     if (!shaft || limit.unit != "N" || limit.limits.empty() || !limit.limits.front().found) continue;
     const auto& one = limit.limits.front();
     json["text"] = number(one.value);
@@ -715,6 +715,9 @@ Json record_data(const Run& run, const std::string& label, const std::vector<rec
       for (std::size_t i = 0; i < n; i += std::max<std::size_t>(1, n / 50)) {
         const plot::Placed pose = plot::placed(record, bodies[b].base, i);
         for (const auto& [x, y] : plot::outline(shape, pose)) grow({1e3 * x, 1e3 * y, 1e3 * pose.p.z()});
+        // Turned so that z lies where y was: the outline then gives the extent across the hand.
+        const Eigen::Matrix3d turn = Eigen::AngleAxisd(-std::numbers::pi / 2, Vector3d::UnitX()).toRotationMatrix();
+        for (const auto& [x, y] : plot::outline(shape, {turn * pose.R, turn * pose.p})) grow({1e3 * x, 1e3 * pose.p.y(), -1e3 * y});
       }
     };
     if (b < m.bodies.size()) {
