@@ -434,8 +434,8 @@ Json facts(const Run& run) {
   for (const auto& drive : m.drives) {
     const std::string group = "Drive " + drive.name;
     add(group, "motor", fmt::format("{}: {:.3g} Ω, {:.3g} mN·m/A", drive.motor.name, drive.motor.resistance, 1e3 * drive.motor.torque_constant));
-    add(group, "gearhead", fmt::format("{}: {:.4g} : 1, efficiency {:.0f} % forward, {:.0f} % backward", drive.gearhead.name, drive.gearhead.ratio,
-                                       100 * drive.gearhead.forward_efficiency, 100 * drive.gearhead.backward_efficiency));
+    add(group, "gearhead", fmt::format("{}, {:.4g} : 1", drive.gearhead.name, drive.gearhead.ratio));
+    add(group, "efficiency", fmt::format("{:.0f} % forward, {:.0f} % backward", 100 * drive.gearhead.forward_efficiency, 100 * drive.gearhead.backward_efficiency));
     add(group, "pulley radius", fmt::format("{:.4g} mm", 1e3 * drive.pulley.radius));
     add(group, "current limit", drive.current_limit > 0 ? fmt::format("{:.4g} A", drive.current_limit) : "none");
   }
