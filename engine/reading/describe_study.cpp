@@ -290,7 +290,7 @@ Kind<StudyFile> study_file() {
   const std::vector<std::pair<std::string, Kind<StudyKind>>> kinds = {
       {"grid", grid_study()},           {"sample", sample_study()},       {"tolerance", tolerance_study()},
       {"sensitivity", sensitivity_study()}, {"screening", screening_study()}, {"optimise", optimise_study()}};
-  Record<Written> record("study_file", "Many designs, each put through the same runs.");
+  Record<Written> record("study_file", "Many designs, each put through the same runs. Files are read and checked; the command that runs them is still to come.");
   add_heading(record, "study", true);
   record.need("runs", &Written::runs, named(study_run(), "run"), "what every design goes through")
       .need("vary", &Written::vary, named(variable(), "variable"), "what differs between the designs")

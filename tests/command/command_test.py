@@ -29,7 +29,7 @@ except ImportError:
 TOOL = os.environ["SINEWRIGHT"]
 SERIES = os.environ["SINEWRIGHT_SERIES"]
 SOURCE = Path(os.environ["SINEWRIGHT_SOURCE_DIR"])
-COMMANDS = ["run", "inspect", "limit", "plot", "export"]
+COMMANDS = ["run", "inspect", "limit", "plot", "export", "report"]
 
 SHORT = """sinewright: scenario
 name: short
@@ -557,6 +557,62 @@ class Export(Place):
         self.assertIn("a.csv: cannot write the file", result.stderr)
         self.assertEqual(self.files(), ["a.csv", "a.h5"])
         self.assertEqual((self.folder / "a.csv").read_text(), "old")
+
+
+class Report(Place):
+    def setUp(self):
+        super().setUp()
+        self.expect(0, "run", self.scenario, "--quiet", "--out", "a.h5")
+
+    def given(self, name):
+        return json.loads((self.folder / name).read_text())
+
+    def test_the_page_holds_the_record_and_needs_nothing_else(self):
+        result = self.expect(0, "report", "a.h5", "-o", "a.html", "--data", "a.json")
+        self.assertEqual((result.stdout, result.stderr), ("a.html\n", ""))
+        page, data = (self.folder / "a.html").read_text(), self.given("a.json")
+        self.assertNotRegex(page.replace("http://www.w3.org/", ""), r"""(src|href)=["']?https?:""")
+        record = data["records"][0]
+        self.assertEqual((data["title"], record["model"], record["outcome"]), ("short", "two-phalanx finger", "complete"))
+        self.assertEqual([entry["id"] for entry in record["headline"]],
+                         ["closing_time", "grip_force", "breaks_first", "back_drive", "touch_temperature"])
+        self.assertEqual(record["requirements"][0]["met"], True)
+        self.assertAlmostEqual(sum(flow["share"] for flow in record["losses"]["flows"] + record["losses"]["useful"]), 1, 9)
+        self.assertIn("not certification", data["cautions"][0])
+        self.assertEqual([Path(file["path"]).name for file in record["inputs"]["files"]][0], "short.yaml")
+
+    def test_two_records_are_compared(self):
+        self.expect(0, "run", self.scenario, "--quiet", "--out", "b.h5", "--set", "model.supplies.battery.voltage=4 V")
+        self.expect(0, "report", "a.h5", "b.h5", "-o", "ab.html", "--data", "ab.json", "--title", "4 V against 6 V")
+        data = self.given("ab.json")
+        self.assertEqual(data["title"], "4 V against 6 V")
+        self.assertEqual([record["label"] for record in data["records"]], ["A", "B"])
+        self.assertIn({"place": "changed on the command line", "texts": ["", "model.supplies.battery.voltage=4 V"]}, data["comparison"]["inputs"])
+        self.assertTrue(any(row["notable"] for row in data["comparison"]["values"]))
+        self.assertFalse(any(row["notable"] for row in data["comparison"]["values"] if row["texts"][0] == row["texts"][1]))
+
+    def test_what_cannot_be_shown_is_refused_and_nothing_is_written(self):
+        (self.folder / "cut.h5").write_bytes((self.folder / "a.h5").read_bytes()[:5000])
+        (self.folder / "foreign.h5").write_text("no record")
+        record = (self.folder / "a.h5").read_bytes()
+        for arguments, words in [(["none.h5"], "none.h5"), (["cut.h5"], "cut.h5"), (["foreign.h5"], "foreign.h5"),
+                                 (["a.h5", "-o", "a.h5"], "made from"), (["a.h5", "--pdf", "a.h5"], "made from"),
+                                 (["a.h5", "--set", "duration=1 s"], "--set"), ([], "RECORD")]:
+            with self.subTest(arguments):
+                result = self.expect(2, "report", *arguments)
+                self.assertIn(words, result.stderr)
+                self.assertEqual(self.files(), ["a.h5", "cut.h5", "foreign.h5"])
+        self.assertEqual((self.folder / "a.h5").read_bytes(), record)
+
+    def test_a_pdf_without_a_browser_says_what_to_do(self):
+        place = os.environ["PATH"]
+        os.environ["PATH"] = str(self.folder)
+        try:
+            result = self.expect(2, "report", "a.h5", "-o", "a.html", "--pdf", "a.pdf")
+        finally:
+            os.environ["PATH"] = place
+        self.assertIn("chromium", result.stderr)
+        self.assertEqual(self.files(), ["a.h5", "a.html"])
 
 
 class Quiet(Place):

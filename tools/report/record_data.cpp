@@ -325,7 +325,7 @@ Json losses(const Run& run) {
     double value = 0;
     for (const char* account : accounts) value += moved(account);
     lost += value;
-    if (std::abs(value) < 1e-4 * total) return;
+    if (value == 0) return;
     Json flow = {{"name", words}, {"value", value}, {"share", value / total}, {"parts", Json::array()}};
     if (!part_prefix.empty() && std::isfinite(shaft_work))
       for (const auto& item : run.record.summary) {
