@@ -506,3 +506,22 @@ TEST_CASE("limit figures: a ramp shows every rate, a search every value with its
   CHECK(block_of(search, "holds") == std::vector<std::vector<double>>{{22, 1}, {21, 1}});
   CHECK(block_of(search, "fails") == std::vector<std::vector<double>>{{20.5, 0}});
 }
+
+TEST_CASE("overlay: every record keeps its own times, and each panel shows all of them") {
+  const Folder folder;
+  record_run(folder.path / "other.h5", {"duration=0.3 s", "timeline.1.at=0.28 s", "require=[]", "model.supplies.battery.voltage=5 V"});
+  const plot::Overlaid a{"grasp", record::read_record(shared_record())}, b{"other", record::read_record(folder.path / "other.h5")};
+  const plot::Script script = plot::overlay_figure({a, b}, 0, 1e300);
+  const auto first = block_of(script.text(), "record1"), second = block_of(script.text(), "record2");
+  CHECK(first.size() == a.record.time.size());
+  CHECK(second.size() == b.record.time.size());
+  // time, three joints, grip, two cords, one current
+  REQUIRE(first[0].size() == 1 + 3 + 1 + 2 + 1);
+  CHECK(second.back()[1] == Approx(b.record.column("/joints/MCP/angle").back() * 180 / std::acos(-1.0)).epsilon(1e-6));
+  CHECK(first.back()[5] == Approx(a.record.column("/cords/flexor/tension").back()).epsilon(1e-6));
+  CHECK_THAT(script.text(), Contains("title 'grasp'") && Contains("title 'other'"));
+  CHECK(plot::draw_overlay({shared_record(), folder.path / "other.h5"}, folder.path / "drawn", {{"png"}}).size() == 2);
+  record::Record nothing = a.record;
+  nothing.channels.clear();
+  CHECK_THROWS_AS(plot::overlay_figure({a, {"empty", nothing}}, 0, 1e300), InvalidInput);
+}

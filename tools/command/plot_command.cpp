@@ -21,20 +21,27 @@ double time_from(const std::string& option, const std::string& text) {
 
 }  // namespace
 
-int plot_command(const std::string& record, const PlotOptions& shown, const CommonOptions& options) {
+int plot_command(const std::vector<std::string>& records, const PlotOptions& shown, const CommonOptions& options) {
   namespace fs = std::filesystem;
   if (!options.set.empty()) throw InvalidInput("plot draws what a record holds; --set belongs to 'sinewright run'");
+  const std::string& record = records.front();
   fs::path folder = options.out;
   if (folder.empty()) folder = fs::path(record).replace_extension();
   if (folder == fs::path(record)) folder += "-figures";
+  if (records.size() > 1 && options.out.empty()) folder += "-overlay";
   plot::DrawOptions draw;
   draw.formats = shown.formats;
   if (!shown.from.empty()) draw.from = time_from("--from", shown.from);
   if (!shown.to.empty()) draw.to = time_from("--to", shown.to);
+  if (records.size() > 1)
+    for (const std::string& one : records)
+      if (fs::is_regular_file(one) && record::is_limit(one))
+        throw InvalidInput(fmt::format("{} is the record of a limit, which cannot be laid over others\n  needed: records of runs, or this one alone", one));
   const bool limit = record::is_limit(record);
   if (limit && (!shown.from.empty() || !shown.to.empty()))
     throw InvalidInput("the record of a limit has no stretch of time to show: leave --from and --to out");
-  const auto files = limit ? plot::draw_limit(record, folder, draw.formats) : plot::draw_all(record, folder, draw);
+  const auto files = records.size() > 1 ? plot::draw_overlay({records.begin(), records.end()}, folder, draw)
+                     : limit            ? plot::draw_limit(record, folder, draw.formats) : plot::draw_all(record, folder, draw);
   if (options.json) {
     nlohmann::ordered_json json;
     for (const auto& file : files) json["files"].push_back(file.string());

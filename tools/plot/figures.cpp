@@ -21,6 +21,12 @@ std::string identity_of(const record::Record& record, const model::Scenario& sce
 
 }  // namespace
 
+void make_folder(const std::filesystem::path& folder) {
+  std::error_code error;
+  std::filesystem::create_directories(folder, error);
+  if (error) throw InvalidInput(fmt::format("{}: the folder cannot be made: {}", folder.string(), error.message()));
+}
+
 std::vector<std::filesystem::path> draw_all(const std::filesystem::path& record_file,
                                             const std::filesystem::path& folder, const DrawOptions& options) {
   const record::Record record = record::read_record(record_file);
@@ -40,10 +46,7 @@ std::vector<std::filesystem::path> draw_all(const std::filesystem::path& record_
         fmt::format("{}: no two samples lie between {:g} s and {:g} s; the record goes from {:g} s to {:g} s",
                     record_file.string(), options.from, options.to, record.time.front(), record.time.back()));
 
-  std::error_code error;
-  std::filesystem::create_directories(folder, error);
-  if (error)
-    throw InvalidInput(fmt::format("{}: the folder cannot be made: {}", folder.string(), error.message()));
+  make_folder(folder);
 
   const Subject subject{record, scenario, identity_of(record, scenario), from, to};
   std::vector<Script> scripts = {posture_figure(subject)};

@@ -33,6 +33,16 @@ struct Subject {
 /// Of a limit with two axes: every value in a field of its own, darker where it is lower.
 [[nodiscard]] Script limit_map_figure(const record::LimitRecord& record);
 
+/// A record under the name that its curves go by.
+struct Overlaid {
+  std::string name;
+  record::Record record;
+};
+
+/// What several records have in common over one time axis: joint angles, sum of normal forces, tensions, currents.
+/// @throws InvalidInput if that is nothing.
+[[nodiscard]] Script overlay_figure(const std::vector<Overlaid>& records, double from, double to);
+
 struct DrawOptions {
   std::vector<std::string> formats = {"png", "svg", "pdf"};
   double from = 0;    ///< [s]; the figures over time begin here
@@ -45,6 +55,13 @@ struct DrawOptions {
 std::vector<std::filesystem::path> draw_all(const std::filesystem::path& record_file,
                                             const std::filesystem::path& folder,
                                             const DrawOptions& options = {});
+
+/// Draws the overlay of several records. @throws as draw_all.
+std::vector<std::filesystem::path> draw_overlay(const std::vector<std::filesystem::path>& record_files, const std::filesystem::path& folder,
+                                                const DrawOptions& options = {});
+
+/// @throws InvalidInput if the folder cannot be made.
+void make_folder(const std::filesystem::path& folder);
 
 /// Draws the record of a limit.
 std::vector<std::filesystem::path> draw_limit(const std::filesystem::path& record_file, const std::filesystem::path& folder,

@@ -162,9 +162,7 @@ Script limit_map_figure(const record::LimitRecord& record) {
 std::vector<std::filesystem::path> draw_limit(const std::filesystem::path& record_file, const std::filesystem::path& folder,
                                               const std::vector<std::string>& formats) {
   const record::LimitRecord record = record::read_limit(record_file);
-  std::error_code error;
-  std::filesystem::create_directories(folder, error);
-  if (error) throw InvalidInput(fmt::format("{}: the folder cannot be made: {}", folder.string(), error.message()));
+  make_folder(folder);
   auto files = draw(limit_figure(record), folder, formats);
   if (record.axes.size() == 2) {
     const auto more = draw(limit_map_figure(record), folder, formats);

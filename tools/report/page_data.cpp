@@ -2,7 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
-#include <fstream>
+#include <utility>
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
@@ -50,36 +50,37 @@ Json limit_data(const record::LimitRecord& limit) {
   return json;
 }
 
-// Where two lists of input files differ, line by line; what stands in one alone counts as empty.
+// Every single value of a file by its path of keys.
+void flatten(const reading::Node& node, std::vector<std::pair<std::string, std::string>>& values) {
+  if (node.kind == reading::Node::Kind::text) values.emplace_back(node.path(), node.text);
+  for (const auto& child : node.children) flatten(*child, values);
+}
+
+// Where the input files differ, by paths of keys; the scenarios may have different names, models and parts go by theirs.
 Json input_differences(const std::vector<Run>& runs) {
   Json list = Json::array();
-  constexpr std::size_t most = 40;
-  const auto& first = runs.front().record.inputs;
-  for (const auto& [path, text] : first.files) {
-    const std::string name = std::filesystem::path(path).filename().string();
-    std::vector<std::vector<std::string>> lines(runs.size());
-    bool differ = false;
-    for (std::size_t r = 0; r < runs.size(); ++r)
-      for (const auto& [other_path, other] : runs[r].record.inputs.files) {
-        // The scenarios may have different names, the models and parts go by theirs.
-        const bool same = path == first.scenario_path ? other_path == runs[r].record.inputs.scenario_path
-                                                      : std::filesystem::path(other_path).filename() == name;
-        if (!same) continue;
-        std::string line;
-        std::istringstream in(other);
-        while (std::getline(in, line)) lines[r].push_back(line);
-        differ = differ || other != text;
+  constexpr std::size_t most = 60;
+  // Per place (file and path of keys) what each run's files say, in the order of first appearance.
+  std::vector<std::pair<std::string, std::vector<std::string>>> places;
+  for (std::size_t r = 0; r < runs.size(); ++r) {
+    const record::Inputs& inputs = runs[r].record.inputs;
+    reading::Source source(inputs.files);
+    for (const auto& [path, text] : inputs.files) {
+      const std::string name = path == inputs.scenario_path ? "scenario" : std::filesystem::path(path).filename().string();
+      std::vector<std::pair<std::string, std::string>> values;
+      flatten(*source.document(path), values);
+      for (const auto& [key, value] : values) {
+        if (key == "name" || key == "about") continue;
+        const std::string place = name + ": " + key;
+        auto known = std::find_if(places.begin(), places.end(), [&](const auto& one) { return one.first == place; });
+        if (known == places.end()) known = places.insert(places.end(), {place, std::vector<std::string>(runs.size(), "—")});
+        known->second[r] = value;
       }
-    if (!differ) continue;
-    std::size_t longest = 0;
-    for (const auto& one : lines) longest = std::max(longest, one.size());
-    for (std::size_t i = 0; i < longest && list.size() < most; ++i) {
-      std::vector<std::string> texts;
-      for (const auto& one : lines) texts.push_back(i < one.size() ? one[i] : "");
-      if (std::all_of(texts.begin(), texts.end(), [&](const auto& t) { return t == texts.front(); })) continue;
-      list.push_back({{"place", fmt::format("{}, line {}", name, i + 1)}, {"texts", texts}});
     }
   }
+  for (const auto& [place, texts] : places)
+    if (list.size() < most && std::any_of(texts.begin(), texts.end(), [&](const auto& text) { return text != texts.front(); }))
+      list.push_back({{"place", place}, {"texts", texts}});
   std::vector<std::string> overrides;
   for (const Run& run : runs) overrides.push_back(fmt::format("{}", fmt::join(run.record.inputs.overrides, "; ")));
   if (std::any_of(overrides.begin(), overrides.end(), [&](const auto& o) { return o != overrides.front(); }))
