@@ -56,11 +56,7 @@ Kind<model::Ramp> ramp() {
         .need("rate", &WrittenRamp::rate, quantity(per_second, positive()), "of the first run; later ones take half of it")
         .need("most", &WrittenRamp::most, quantity(unit), "where the rise ends")
         .may("halvings", &WrittenRamp::halvings,
-             turned_into<int, double>(number({1, 12, false, false, "a whole number from 1 to 12"}),
-                                      [](double value, const Node& node) {
-                                        if (value != static_cast<int>(value)) throw not_allowed(node, "a whole number from 1 to 12");
-                                        return static_cast<int>(value);
-                                      }),
+             whole_number(1, 12),
              Default{"5"}, "of the rate, at most")
         .need("until", &WrittenRamp::until, ramp_end(), "the event that ends it")
         .check([](WrittenRamp& value, const Node& node) {
@@ -99,11 +95,7 @@ Kind<model::Search> search() {
       .need("from", &WrittenSearch::low, end, "one end of the bracket")
       .need("to", &WrittenSearch::high, end, "the other end, above it")
       .may("samples", &WrittenSearch::samples,
-           turned_into<int, double>(number({3, 101, false, false, "a whole number from 3 to 101"}),
-                                    [](double value, const Node& node) {
-                                      if (value != static_cast<int>(value)) throw not_allowed(node, "a whole number from 3 to 101");
-                                      return static_cast<int>(value);
-                                    }),
+           whole_number(3, 101),
            Default{"9"}, "runs over the bracket, before it is narrowed down")
       .may("spacing", &WrittenSearch::logarithmic, word<bool>({{"linear", false}, {"logarithmic", true}}), Default{"linear"},
            "of the samples")
@@ -166,7 +158,7 @@ Kind<LimitFile> limit_file() {
       .check([](Written& value, const Node& node) {
         const Node* task = node.find("ramp");
         if (task == nullptr) task = node.find("search");
-        value.study = {"", "", value.scenario, value.change, value.task, value.map, value.tolerance, task->place()};
+        value.study = {value.name, value.about, value.scenario, value.change, value.task, value.map, value.tolerance, task->place()};
       });
   return turned_into<LimitFile, Written>(record.kind(),
                                          [](const Written& value, const Node&) { return static_cast<const LimitFile&>(value); });

@@ -1,5 +1,4 @@
 #include <algorithm>
-#include <set>
 
 #include "reading/describe.h"
 
@@ -8,17 +7,8 @@ namespace {
 
 using namespace model;
 
-Kind<int> whole(int least, int most) {
-  const std::string words = "a whole number from " + std::to_string(least) + " to " + std::to_string(most);
-  return turned_into<int, double>(number({static_cast<double>(least), static_cast<double>(most), false, false, words}),
-                                  [words](double value, const Node& node) {
-                                    if (value != static_cast<int>(value)) throw not_allowed(node, words);
-                                    return static_cast<int>(value);
-                                  });
-}
-
 Kind<unsigned long long> seed() {
-  return turned_into<unsigned long long, int>(whole(0, 1000000000), [](int value, const Node&) {
+  return turned_into<unsigned long long, int>(whole_number(0, 1000000000), [](int value, const Node&) {
     return static_cast<unsigned long long>(value);
   });
 }
@@ -151,7 +141,7 @@ Kind<Variable> variable() {
       .may("from", &WrittenVariable::from, optional(any_quantity_kind), Absent{"another kind of spread"}, "lowest value")
       .may("to", &WrittenVariable::to, optional(any_quantity_kind), Absent{"another kind of spread"}, "highest value")
       .may("spacing", &WrittenVariable::logarithmic, word<bool>({{"linear", false}, {"logarithmic", true}}), Default{"linear"}, "from 'from' to 'to'")
-      .may("steps", &WrittenVariable::steps, whole(2, 1000), Default{"5"}, "values of a grid from 'from' to 'to', both among them")
+      .may("steps", &WrittenVariable::steps, whole_number(2, 1000), Default{"5"}, "values of a grid from 'from' to 'to', both among them")
       .may("values", &WrittenVariable::values, list_of(text(), "a list of 1 or more values", 1), Absent{"another kind of spread"},
            "one of these, for instance the names of gearheads")
       .may("options", &WrittenVariable::options, named(list_of(text(), "a list of changes"), "option"), Absent{"another kind of spread"},
@@ -197,7 +187,7 @@ Kind<StudyKind> grid_study() {
 Kind<StudyKind> sample_study() {
   Record<SampleStudy> record("sample_study", "Designs spread evenly over all that varies.");
   record.may("points", &SampleStudy::points, points(), Default{"sobol"}, "how they are spread")
-      .need("runs", &SampleStudy::runs, whole(1, 100000000), "how many designs")
+      .need("runs", &SampleStudy::runs, whole_number(1, 100000000), "how many designs")
       .may("seed", &SampleStudy::seed, seed(), Default{"1"}, "of the random numbers");
   return turned_into<StudyKind, SampleStudy>(record.kind(), [](const SampleStudy& value, const Node&) { return StudyKind(value); });
 }
@@ -207,7 +197,7 @@ template <class T>
 Record<T> tolerance_record(const std::string& name, const std::string& about) {
   Record<T> record(name, about);
   record.may("points", &T::points, points(), Default{"sobol"}, "how they are spread")
-      .need("runs", &T::runs, whole(1, 100000000), "how many made things")
+      .need("runs", &T::runs, whole_number(1, 100000000), "how many made things")
       .may("seed", &T::seed, seed(), Default{"1"}, "of the random numbers")
       .may("confidence", &T::confidence, confidence(), Default{"95 %"}, "of the interval of the yield");
   return record;
@@ -220,7 +210,7 @@ Kind<StudyKind> tolerance_study() {
 
 Kind<StudyKind> sensitivity_study() {
   Record<SensitivityStudy> record("sensitivity_study", "What share of an outcome's variance each variable causes.");
-  record.need("base", &SensitivityStudy::base, whole(8, 10000000), "rows of the base sample; base × (variables + 2) designs are run")
+  record.need("base", &SensitivityStudy::base, whole_number(8, 10000000), "rows of the base sample; base × (variables + 2) designs are run")
       .may("seed", &SensitivityStudy::seed, seed(), Default{"1"}, "of the random numbers")
       .may("confidence", &SensitivityStudy::confidence, confidence(), Default{"95 %"}, "of the intervals");
   return turned_into<StudyKind, SensitivityStudy>(record.kind(), [](const SensitivityStudy& value, const Node&) { return StudyKind(value); });
@@ -228,8 +218,8 @@ Kind<StudyKind> sensitivity_study() {
 
 Kind<StudyKind> screening_study() {
   Record<ScreeningStudy> record("screening_study", "Which of many variables matter at all, at little cost.");
-  record.need("paths", &ScreeningStudy::paths, whole(2, 1000000), "each changes every variable once: paths × (variables + 1) designs are run")
-      .may("levels", &ScreeningStudy::levels, whole(4, 64), Default{"4"}, "values of each variable; an even number")
+  record.need("paths", &ScreeningStudy::paths, whole_number(2, 1000000), "each changes every variable once: paths × (variables + 1) designs are run")
+      .may("levels", &ScreeningStudy::levels, whole_number(4, 64), Default{"4"}, "values of each variable; an even number")
       .may("seed", &ScreeningStudy::seed, seed(), Default{"1"}, "of the random numbers")
       .check([](ScreeningStudy& value, const Node& node) {
         if (value.levels % 2 != 0) throw not_allowed(*node.find("levels"), "an even number");
@@ -254,7 +244,7 @@ Kind<StudyKind> optimise_study() {
   Record<Written> record("optimise_study", "The best design under the requirements; with several goals the best compromises.");
   record.may("minimise", &Written::minimise, list_of(text(), "a list of outcomes"), Absent{"none"}, "outcomes, the smaller the better")
       .may("maximise", &Written::maximise, list_of(text(), "a list of outcomes"), Absent{"none"}, "outcomes, the larger the better")
-      .need("runs", &Written::runs, whole(8, 10000000), "designs that may be run, at most")
+      .need("runs", &Written::runs, whole_number(8, 10000000), "designs that may be run, at most")
       .may("seed", &Written::seed, seed(), Default{"1"}, "of the random numbers")
       .may("robustness", &Written::robust, robust, Absent{"not checked"}, "the yield of the best design (with several goals, of the most balanced one)")
       .check([](Written& value, const Node& node) {
@@ -303,6 +293,8 @@ Kind<StudyFile> study_file() {
   for (const auto& [key, kind] : kinds) record.one_of("kind", key, &Written::kind, kind, "the kind of study");
   record.check([kinds](Written& value, const Node& node) {
     model::Study& study = value.study;
+    study.name = value.name;
+    study.about = value.about;
     for (const auto& run : value.runs) {
       study.runs.push_back(run.value);
       study.runs.back().name = run.name;

@@ -79,6 +79,15 @@ Kind<double> quantity_or_none(const std::string& unit, Bounds bounds, double val
   return kind;
 }
 
+Kind<int> whole_number(int least, int most) {
+  const std::string words = fmt::format("a whole number from {} to {}", least, most);
+  return turned_into<int, double>(number({static_cast<double>(least), static_cast<double>(most), false, false, words}),
+                                  [words](double value, const Node& node) {
+                                    if (value != static_cast<int>(value)) throw not_allowed(node, words);
+                                    return static_cast<int>(value);
+                                  });
+}
+
 Kind<Quantity> any_quantity(const std::string& words) {
   Kind<Quantity> kind;
   kind.shown.words = words;

@@ -90,6 +90,8 @@ using Named = std::vector<Entry<T>>;
 [[nodiscard]] inline Kind<double> number(Bounds bounds = any()) {
   return quantity("1", std::move(bounds));
 }
+/// A whole number within bounds, both of which are allowed.
+[[nodiscard]] Kind<int> whole_number(int least, int most);
 /// A quantity, or the word "none" that stands for `value`.
 [[nodiscard]] Kind<double> quantity_or_none(const std::string& unit, Bounds bounds, double value);
 /// A number with whatever unit; `words` say which is wanted.

@@ -7,7 +7,6 @@
 
 #include "quantity/nearest.h"
 #include "reading/complaint.h"
-#include "reading/document.h"
 #include "reading/override.h"
 #include "reading/resolve.h"
 
@@ -207,8 +206,6 @@ model::LimitStudy read_limit(Source& source, const fs::path& path, const std::ve
   for (const std::string& written : overrides) apply_override(*root, parse_override(written));
   static const Kind<LimitFile> limit_kind = limit_file();
   LimitFile file = limit_kind.read(*root);
-  file.study.name = file.name;
-  file.study.about = file.about;
   file.study.scenario = (path.parent_path() / file.study.scenario).lexically_normal().string();
   open_named(*root->find("scenario"), [&] { return open_file(source, file.study.scenario, "scenario"); });
   return file.study;
@@ -219,8 +216,6 @@ model::Study read_study(Source& source, const fs::path& path, const std::vector<
   for (const std::string& written : overrides) apply_override(*root, parse_override(written));
   static const Kind<StudyFile> study_kind = study_file();
   StudyFile file = study_kind.read(*root);
-  file.study.name = file.name;
-  file.study.about = file.about;
   for (model::StudyRun& run : file.study.runs) {
     std::string& below = run.limit.empty() ? run.scenario : run.limit;
     const std::string kind = run.limit.empty() ? "scenario" : "limit";

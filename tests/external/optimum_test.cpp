@@ -1,9 +1,9 @@
 #include <cmath>
-#include <functional>
 #include <numbers>
 
 #include <catch2/catch.hpp>
 
+#include "../study/finish.h"
 #include "check.h"
 #include "study/pattern_search.h"
 
@@ -11,17 +11,6 @@ using namespace sinewright::study;
 using sinewright::external::check_absolute;
 
 namespace {
-
-using Law = std::function<Assessment(const Design&)>;
-
-template <class Search>
-void finish(Search& search, const Law& law) {
-  while (!search.done()) {
-    std::vector<Assessment> told;
-    for (const Design& d : search.ask()) told.push_back(law(d));
-    search.tell(std::move(told));
-  }
-}
 
 struct Found {
   Member best;

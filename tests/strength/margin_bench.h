@@ -92,6 +92,11 @@ struct Bench {
     for (const auto& value : watch.report().values) by_name[value.name] = value;
     return by_name;
   }
+  [[nodiscard]] std::map<std::string, strength::NeededSize> sizes_for(double ratio) const {
+    std::map<std::string, strength::NeededSize> by_name;
+    for (const auto& size : watch.sizes_for(ratio)) by_name[size.name] = size;
+    return by_name;
+  }
   simulation::System system;
   simulation::Stage stage;
   simulation::State state;

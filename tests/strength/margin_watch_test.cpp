@@ -217,8 +217,7 @@ TEST_CASE("margins: the size for a margin is the one that statics gives", "[marg
   Bench bench(described());
   bench.load(1);
   bench.watch.look(bench.stage, bench.state);
-  std::map<std::string, strength::NeededSize> sizes;
-  for (const auto& size : bench.watch.sizes_for(2)) sizes[size.name] = size;
+  const auto sizes = bench.sizes_for(2);
   CHECK(sizes.at("seat_punching.flexor.pulley").needed == Approx(2 * 60 / (pi * 1.5e-3 * 42e6 / std::sqrt(3))));
   CHECK(sizes.at("seat_punching.flexor.pulley").key == "drives.flexor.pulley.knot_seat.wall");
   CHECK(sizes.at("seat_punching.flexor.pulley").present == 0.5e-3);
@@ -234,8 +233,7 @@ TEST_CASE("margins: a size that is said to reach a margin reaches it, and a smal
   Bench bench(described());
   bench.load(1);
   bench.watch.look(bench.stage, bench.state);
-  std::map<std::string, strength::NeededSize> sizes;
-  for (const auto& size : bench.watch.sizes_for(2)) sizes[size.name] = size;
+  const auto sizes = bench.sizes_for(2);
   // The pulley: wall = (pull + force of the flat) · 2 / (2 · length · strength), about a bore of 1.5 mm and 0.1 mm of eccentricity.
   const double force = 60 + 1.5 * 0.2 / std::sqrt(0.5e-3 * 2.5e-3);
   CHECK(sizes.at("pulley_splitting.flexor").key == "drives.flexor.pulley.radius");

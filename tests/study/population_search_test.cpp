@@ -1,12 +1,12 @@
 // The search by a population and its polish: constraints, choices, several objectives, failed runs, replay.
 
 #include <cmath>
-#include <functional>
 #include <limits>
 #include <numbers>
 
 #include <catch2/catch.hpp>
 
+#include "finish.h"
 #include "quantity/invalid_input.h"
 #include "study/pattern_search.h"
 #include "study/population_search.h"
@@ -17,16 +17,6 @@ using namespace sinewright::study;
 namespace {
 
 const double kNaN = std::numeric_limits<double>::quiet_NaN();
-using Law = std::function<Assessment(const Design&)>;
-
-template <class Search>
-void finish(Search& search, const Law& law) {
-  while (!search.done()) {
-    std::vector<Assessment> told;
-    for (const Design& d : search.ask()) told.push_back(law(d));
-    search.tell(std::move(told));
-  }
-}
 
 PopulationSearch searched(const std::vector<SearchVariable>& variables, const Law& law, PopulationOptions options) {
   PopulationSearch search(variables, options);

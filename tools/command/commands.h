@@ -55,7 +55,6 @@ int inspect_command(const std::string& model, const InspectOptions& inspect, con
 int limit_command(const std::string& file, const CommonOptions& options);
 int plot_command(const std::vector<std::string>& records, const PlotOptions& shown, const CommonOptions& options);
 int export_command(const std::string& record, const ExportOptions& wanted, const CommonOptions& options);
-
 int report_command(const std::vector<std::string>& records, const ReportOptions& wanted, const CommonOptions& options);
 
 }  // namespace sinewright::tool

@@ -1,7 +1,6 @@
 #include <fmt/format.h>
 
 #include <filesystem>
-#include <fstream>
 #include <nlohmann/json.hpp>
 
 #include "commands.h"
@@ -12,25 +11,7 @@
 
 namespace sinewright::tool {
 
-namespace {
-
 namespace fs = std::filesystem;
-
-// Where the table goes must not be a record, least of all the one it is made from.
-void refuse_to_replace_a_record(const fs::path& out, const fs::path& record) {
-  std::error_code none;
-  if (!fs::exists(out, none)) return;
-  if (fs::equivalent(out, record, none))
-    throw InvalidInput(fmt::format("--out '{}' is the record itself\n  needed: another name, such as '{}'", out.string(),
-                                   fs::path(record).replace_extension(".csv").string()));
-  if (!fs::is_regular_file(out, none)) throw InvalidInput(fmt::format("--out '{}' is there and no file", out.string()));
-  std::string head(8, '\0');
-  std::ifstream(out, std::ios::binary).read(head.data(), 8);
-  if (head == "\x89HDF\r\n\x1a\n")
-    throw InvalidInput(fmt::format("--out '{}' is another record (HDF5)\n  needed: a name whose file may be replaced", out.string()));
-}
-
-}  // namespace
 
 int export_command(const std::string& file, const ExportOptions& wanted, const CommonOptions& options) {
   if (!options.set.empty()) throw InvalidInput("export writes what a record holds; --set belongs to 'sinewright run'");
@@ -38,7 +19,7 @@ int export_command(const std::string& file, const ExportOptions& wanted, const C
   const fs::path input = file;
   fs::path out = options.out;
   if (out.empty()) out = fs::path(input).replace_extension(wanted.table == "series" ? ".csv" : "." + wanted.table + ".csv");
-  refuse_to_replace_a_record(out, input);
+  refuse_to_replace(out, "--out", {input}, "the record itself", fs::path(input).replace_extension(".csv").string());
   std::error_code none;
   if (fs::is_regular_file(input, none) && record::is_limit(input))
     throw InvalidInput(fmt::format("{} is the record of a limit\n  needed: the record of a run (.h5), which has time series\n"

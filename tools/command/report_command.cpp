@@ -2,8 +2,9 @@
 #include <sys/wait.h>
 #include <unistd.h>
 
+#include <cstdio>
+#include <cstdlib>
 #include <filesystem>
-#include <fstream>
 #include <nlohmann/json.hpp>
 
 #include "commands.h"
@@ -17,20 +18,6 @@ namespace sinewright::tool {
 namespace {
 
 namespace fs = std::filesystem;
-
-// What is written must replace neither an input nor any other record.
-void refuse_to_replace(const fs::path& out, const std::vector<fs::path>& records, const char* option) {
-  std::error_code none;
-  if (!fs::exists(out, none)) return;
-  for (const fs::path& record : records)
-    if (fs::equivalent(out, record, none))
-      throw InvalidInput(fmt::format("{} '{}' is a record that the report is made from\n  needed: another name, such as 'review.html'", option, out.string()));
-  if (!fs::is_regular_file(out, none)) throw InvalidInput(fmt::format("{} '{}' is there and no file", option, out.string()));
-  std::string head(8, '\0');
-  std::ifstream(out, std::ios::binary).read(head.data(), 8);
-  if (head == "\x89HDF\r\n\x1a\n")
-    throw InvalidInput(fmt::format("{} '{}' is another record (HDF5)\n  needed: a name whose file may be replaced", option, out.string()));
-}
 
 std::string browser() {
   const char* path = std::getenv("PATH");
@@ -85,16 +72,18 @@ int report_command(const std::vector<std::string>& files, const ReportOptions& w
   std::vector<fs::path> records(files.begin(), files.end());
   fs::path out = options.out;
   if (out.empty()) out = fs::path(records.front()).replace_extension(".html");
-  refuse_to_replace(out, records, "--out");
-  if (!wanted.pdf.empty()) refuse_to_replace(wanted.pdf, records, "--pdf");
-  const std::string data = report::page_data(records, {wanted.title});
-  std::string title = wanted.title;
-  if (title.empty()) title = nlohmann::json::parse(data).at("title").get<std::string>();
+  const auto refuse = [&](const fs::path& file, const char* option, const char* example) {
+    if (!file.empty()) refuse_to_replace(file, option, records, "a record that the report is made from", example);
+  };
+  refuse(out, "--out", "review.html");
+  refuse(wanted.pdf, "--pdf", "review.pdf");
+  refuse(wanted.data, "--data", "review.json");
+  const report::PageData data = report::page_data(records, {wanted.title});
   make_folder_of(out);
-  exporting::write_whole(out, report::page(data, title));
+  exporting::write_whole(out, report::page(data.json, data.title));
   if (!wanted.data.empty()) {
-    refuse_to_replace(wanted.data, records, "--data");
-    exporting::write_whole(wanted.data, data);
+    make_folder_of(wanted.data);
+    exporting::write_whole(wanted.data, data.json);
   }
   if (!wanted.pdf.empty()) {
     make_folder_of(wanted.pdf);

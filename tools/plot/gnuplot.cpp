@@ -124,6 +124,10 @@ std::string shortened(const std::string& text, std::size_t longest) {
   return text;
 }
 
+void label_row(Script& script, std::size_t number, const std::string& name, std::size_t longest, double height) {
+  script.line(fmt::format("set label {} {} at graph 0, first {} right offset -1,0 noenhanced", number, gnuplot_text(shortened(name, longest)), height));
+}
+
 std::string color(std::size_t i) {
   // Chosen so that any two stay apart (CIELAB distance 36 or more, 27 for tritanopes) under the usual models
   // of colour-blind sight, whose matrices are from memory, and stand out from white.

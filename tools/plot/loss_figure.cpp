@@ -96,8 +96,7 @@ Script loss_figure(const Subject& subject) {
   }
   // Names go in as labels: gnuplot reads the text of a tic as a format, in which '%' has a meaning.
   for (std::size_t i = 0; i < shares.size(); ++i)
-    script.line(fmt::format("set label {} {} at graph 0, first {} right offset -1,0 noenhanced", i + 1,
-                            gnuplot_text(shortened(shares[i].name, 44)), n - 1 - static_cast<double>(i)));
+    label_row(script, i + 1, shares[i].name, 44, n - 1 - static_cast<double>(i));
   script.line(
       fmt::format("set lmargin at screen {:.5f}\nset rmargin at screen 0.96\nset tmargin at screen "
                   "{:.5f}\nset bmargin at screen {:.5f}",

@@ -38,8 +38,7 @@ Script margin_figure(const Subject& subject) {
     const double shown = std::clamp(bars[i].ratio, least_shown, most_shown);
     low = std::min(low, 0.7 * shown), high = std::max(high, 2.2 * shown);
     (bars[i].ratio < 1 ? lost : held).push_back({shown, n - 1 - static_cast<double>(i), bars[i].ratio});
-    script.line(fmt::format("set label {} {} at graph 0, first {} right offset -1,0 noenhanced", i + 1,
-                            gnuplot_text(shortened(bars[i].name, 60)), n - 1 - static_cast<double>(i)));
+    label_row(script, i + 1, bars[i].name, 60, n - 1 - static_cast<double>(i));
   }
   script.line(
       fmt::format("set lmargin at screen {:.5f}\nset rmargin at screen 0.96\nset tmargin at screen {:.5f}\n"

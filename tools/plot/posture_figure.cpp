@@ -3,8 +3,6 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
-#include <numbers>
-#include <variant>
 
 #include <fmt/format.h>
 
@@ -14,13 +12,9 @@ namespace sinewright::plot {
 
 namespace {
 
-using Eigen::Matrix3d;
 using Eigen::Vector3d;
 using Point = std::pair<double, double>;
 using Rows = std::vector<std::vector<double>>;
-
-constexpr int circle_points = 48;
-constexpr std::size_t most_instants = 6;
 
 // A box that grows round what is drawn [m].
 struct Extent {

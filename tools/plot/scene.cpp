@@ -4,7 +4,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 #include <numbers>
 #include <variant>
 
@@ -19,10 +18,9 @@ using Point = std::pair<double, double>;
 namespace {
 constexpr int circle_points = 48;
 constexpr std::size_t most_instants = 6;
-}  // namespace
 
 // Convex hull of points, counter-clockwise.
-static std::vector<Point> hull_of(std::vector<Point> points) {
+std::vector<Point> hull_of(std::vector<Point> points) {
   std::sort(points.begin(), points.end());
   points.erase(std::unique(points.begin(), points.end()), points.end());
   if (points.size() < 3) return points;
@@ -44,7 +42,7 @@ static std::vector<Point> hull_of(std::vector<Point> points) {
   return hull;
 }
 
-static void add_disc(std::vector<Point>& points, const Vector3d& center, const Vector3d& u, const Vector3d& v,
+void add_disc(std::vector<Point>& points, const Vector3d& center, const Vector3d& u, const Vector3d& v,
               double radius) {
   for (int k = 0; k < circle_points; ++k) {
     const double a = 2 * std::numbers::pi * k / circle_points;
@@ -52,6 +50,8 @@ static void add_disc(std::vector<Point>& points, const Vector3d& center, const V
     points.emplace_back(p.x(), p.y());
   }
 }
+
+}  // namespace
 
 std::vector<Point> outline(const model::Shape& shape, const Placed& at) {
   std::vector<Point> points;
@@ -97,8 +97,10 @@ Placed placed(const record::Record& record, const std::string& base, std::size_t
           Vector3d(p.at(0), p.at(1), p.at(2))};
 }
 
+namespace {
+
 // Sum of joint angles over time.
-static std::vector<double> flexion_of(const Subject& subject) {
+std::vector<double> flexion_of(const Subject& subject) {
   std::vector<double> flexion(subject.record.time.size(), 0.0);
   for (const auto& body : subject.scenario.model.bodies)
     if (body.hinge) {
@@ -109,7 +111,7 @@ static std::vector<double> flexion_of(const Subject& subject) {
 }
 
 // When every joint has come within a degree of where it is at row `end`, for good; not before `from`.
-static double settled(const Subject& subject, std::size_t end, double from) {
+double settled(const Subject& subject, std::size_t end, double from) {
   constexpr double near = std::numbers::pi / 180;
   std::size_t first = 0;
   for (const auto& body : subject.scenario.model.bodies)
@@ -121,6 +123,8 @@ static double settled(const Subject& subject, std::size_t end, double from) {
     }
   return std::max(from, subject.record.time[first]);
 }
+
+}  // namespace
 
 std::vector<Instant> instants(const Subject& subject) {
   const auto& record = subject.record;

@@ -126,8 +126,6 @@ std::string curves(const Panel& panel, const std::string& block) {
   return command;
 }
 
-// The rows' names go in as labels, not tics: gnuplot reads a tic's text as a format, in which '%' has a
-// meaning.
 std::string bars(Script& script, const Panel& panel, const std::string& block) {
   std::string command;
   const auto kinds = legend_of(panel);
@@ -150,8 +148,7 @@ std::string bars(Script& script, const Panel& panel, const std::string& block) {
         block, k, gnuplot_text(kinds[k]), color);
   }
   for (std::size_t r = 0; r < panel.rows.size(); ++r)
-    script.line(fmt::format("set label {} {} at graph 0, first {} right offset -1,0 noenhanced", r + 1,
-                            gnuplot_text(shortened(panel.rows[r].name, 10)), panel.rows.size() - 1 - r));
+    label_row(script, r + 1, panel.rows[r].name, 10, static_cast<double>(panel.rows.size() - 1 - r));
   return command;
 }
 

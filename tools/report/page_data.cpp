@@ -116,7 +116,7 @@ Json comparison(const std::vector<Run>& runs) {
 
 }  // namespace
 
-std::string page_data(const std::vector<std::filesystem::path>& files, const PageOptions& options) {
+PageData page_data(const std::vector<std::filesystem::path>& files, const PageOptions& options) {
   std::vector<Run> runs;
   std::vector<record::LimitRecord> limits;
   for (const auto& file : files) {
@@ -140,9 +140,12 @@ std::string page_data(const std::vector<std::filesystem::path>& files, const Pag
   json["comparison"] = runs.size() > 1 ? comparison(runs) : Json(nullptr);
   json["limits"] = Json::array();
   for (const auto& limit : limits) json["limits"].push_back(limit_data(limit));
-  std::string text = json.dump(-1, ' ', false, Json::error_handler_t::replace), safe;
-  for (const char c : text) c == '<' ? void(safe += "\\u003c") : void(safe += c);  // no text can end the element that holds it
-  return safe;
+  std::string safe;  // no text can end the element that holds it
+  for (const char c : json.dump(-1, ' ', false, Json::error_handler_t::replace)) {
+    if (c == '<') safe += "\\u003c";
+    else safe += c;
+  }
+  return {title, safe};
 }
 
 }  // namespace sinewright::report

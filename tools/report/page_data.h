@@ -10,12 +10,17 @@ struct PageOptions {
   std::string title;  ///< empty: the names of the scenarios
 };
 
-/// What the page of a review shows, as JSON (docs/report-page.md). Records of runs come first in the page, in the order given; those of
+struct PageData {
+  std::string title;
+  std::string json;  ///< docs/report-page.md; holds no '<'
+};
+
+/// What the page of a review shows. Records of runs come first in the page, in the order given; those of
 /// limits are attached to them.
 /// @throws InvalidInput if none of them is a run; record::RecordError for a file that cannot be read.
-[[nodiscard]] std::string page_data(const std::vector<std::filesystem::path>& files, const PageOptions& options);
+[[nodiscard]] PageData page_data(const std::vector<std::filesystem::path>& files, const PageOptions& options);
 
-/// The whole page: one HTML file that needs nothing else. @param data  from page_data.
+/// The whole page: one HTML file that needs nothing else. @param data  the JSON of page_data.
 [[nodiscard]] std::string page(const std::string& data, const std::string& title);
 
 }  // namespace sinewright::report

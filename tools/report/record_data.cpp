@@ -62,9 +62,12 @@ class Tables {
   // A channel's column in display units.
   std::size_t add(const std::string& path, int column, double factor, double offset = 0, double least_bound = 0) {
     const std::size_t table = add(1, least_bound);
-    const std::vector<double> values = record_.column(path, column);
-    for (std::size_t i = 0; i < n_; ++i) at(table, i) = factor * values[i] + offset;
+    fill(table, 0, path, column, factor, offset);
     return table;
+  }
+  void fill(std::size_t table, int into, const std::string& path, int column, double factor, double offset = 0) {
+    const std::vector<double> values = record_.column(path, column);
+    for (std::size_t i = 0; i < n_; ++i) at(table, i, static_cast<std::size_t>(into)) = factor * values[i] + offset;
   }
   [[nodiscard]] const std::vector<Column>& columns() const { return columns_; }
 
@@ -174,12 +177,22 @@ Json requirements(const Run& run) {
   return list;
 }
 
+// As the limit file that the record holds says, with what the command line changed in it.
+bool ends_where_a_shaft_turns(const record::LimitRecord& limit) {
+  std::vector<std::string> own;
+  for (const std::string& change : limit.inputs.overrides)
+    if (!change.starts_with("scenario.")) own.push_back(change);
+  reading::Source source(limit.inputs.files);
+  const model::LimitStudy study = reading::read_limit(source, limit.inputs.scenario_path, own);
+  const auto* ramp = std::get_if<model::Ramp>(&study.task);
+  return ramp != nullptr && ramp->until.event == model::EndEvent::shaft_turns;
+}
+
 // The load that drives the shaft back: from a limit that was looked for, or from this run if that happens in it.
 Json back_drive(const Run& run, const std::vector<record::LimitRecord>& limits) {
   Json json = {{"id", "back_drive"}, {"title", "Back-drive load"}, {"text", "—"}, {"unit", "N"}, {"threshold", "none asked"}, {"state", "unknown"}, {"time", nullptr}};
   for (const auto& limit : limits) {
-    const bool shaft = std::any_of(limit.inputs.files.begin(), limit.inputs.files.end(), [](const auto& one) { return one.second.find("shaft_turns") != std::string::npos; });
-    if (!shaft || limit.unit != "N" || limit.limits.empty() || !limit.limits.front().found) continue;
+    if (!ends_where_a_shaft_turns(limit) || limit.unit != "N" || limit.limits.empty() || !limit.limits.front().found) continue;
     const auto& one = limit.limits.front();
     json["text"] = number(one.value);
     json["state"] = "plain";
@@ -278,11 +291,8 @@ Json headline(const Run& run, const std::vector<record::LimitRecord>& limits) {
 
 Json margins_data(const Run& run) {
   const auto& margins = run.record.margins;
-  const auto shown = [](double si, const std::string& unit) {
-    if (unit == "Pa") return fmt::format("{:.4g} MPa", 1e-6 * si);
-    if (unit == "N m") return fmt::format("{:.4g} N·mm", 1e3 * si);
-    return unit == "1" ? fmt::format("{:.4g}", si) : fmt::format("{:.4g} {}", si, unit);
-  };
+  // A temperature here is a rise over the surroundings: its kelvins stay.
+  const auto shown = [](double si, const std::string& unit) { return unit == "K" ? fmt::format("{:.4g} K", si) : value_text(si, unit); };
   Json values = Json::array(), unloaded = Json::array(), unknown = Json::array();
   for (const auto& margin : margins.values) {
     if (!std::isfinite(margin.ratio)) {
@@ -469,6 +479,7 @@ std::string value_text(double si, const std::string& unit) {
   if (unit == "N m") return fmt::format("{:.4g} N·mm", 1e3 * si);
   if (unit == "m") return fmt::format("{:.4g} mm", 1e3 * si);
   if (unit == "J") return fmt::format("{:.4g} mJ", 1e3 * si);
+  if (unit == "Pa") return fmt::format("{:.4g} MPa", 1e-6 * si);
   return unit == "1" ? fmt::format("{:.4g}", si) : fmt::format("{:.4g} {}", si, unit);
 }
 
@@ -573,11 +584,8 @@ Json record_data(const Run& run, const std::string& label, const std::vector<rec
   std::vector<Body> bodies;
   const auto add_body = [&](const std::string& name, const std::string& base, const char* role) {
     const std::size_t table = tables.add(7, 1e-3);  // of the quaternion, below 0.1 degree; what is in mm is bounded by its range
-    for (std::size_t i = 0; i < n; ++i) {
-      const auto p = plot::row_of(record, base + "position", i), q = plot::row_of(record, base + "orientation", i);
-      for (std::size_t c = 0; c < 3; ++c) tables.at(table, i, c) = 1e3 * p[c];
-      for (std::size_t c = 0; c < 4; ++c) tables.at(table, i, 3 + c) = q[c];
-    }
+    for (int c = 0; c < 3; ++c) tables.fill(table, c, base + "position", c, 1e3);
+    for (int c = 0; c < 4; ++c) tables.fill(table, 3 + c, base + "orientation", c, 1);
     bodies.push_back({name, base, role, table});
   };
   for (const auto& body : m.bodies) add_body(body.name, "/bodies/" + body.name + "/", body.hinge ? "phalanx" : "palm");
