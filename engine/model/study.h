@@ -49,6 +49,7 @@ struct Variable {
   std::vector<std::string> keys;  ///< all get the same value; "model.…" in all runs, "<run>.…" in one; empty for options
   std::string unit;               ///< of every number of the spread, as written; empty: none. Around and IsoClass: the file's own
   Spread spread;
+  bool ordered = false;           ///< options that stand in an order, such as ratios; by that a search can go up and down
   Law law = Law::uniform;         ///< of Between, Around and IsoClass
   double sigmas = 3;              ///< of a normal law: limits lie at mean ± sigmas × deviation, and nothing lies beyond them
   std::string group;              ///< whose members are correlated; empty: independent
@@ -56,7 +57,7 @@ struct Variable {
 };
 
 /// Where the points of a study are put.
-enum class Points { sobol, latin_hypercube };
+enum class Points { random, sobol, latin_hypercube };
 
 struct GridStudy {};
 struct SampleStudy {
@@ -66,7 +67,7 @@ struct SampleStudy {
 };
 /// What share of the made things meets the requirements.
 struct ToleranceStudy {
-  Points points = Points::sobol;
+  Points points = Points::random;  ///< the intervals of a yield are those of independent points
   int runs = 0;
   unsigned long long seed = 1;
   double confidence = 0.95;

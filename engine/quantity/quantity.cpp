@@ -431,6 +431,12 @@ bool same_dimension(std::string_view unit, std::string_view expected) {
   return readable(a) && readable(b) && UnitLibrary::get().same(a, b);
 }
 
+std::string si_unit(std::string_view unit) {
+  for (const DimensionRow& row : kDimensions)
+    if (same_dimension(unit, row.unit)) return row.unit;
+  return fmt::format("SI of {}", unit);
+}
+
 std::string describe_dimension(std::string_view unit) {
   const std::string ascii = to_ascii(unit);
   for (const DimensionRow& row : kDimensions)

@@ -49,6 +49,10 @@ class QuantityProblem : public InvalidInput {
 /// True when the unit can be read and has the dimension of `expected`; reciprocals do not count as the same.
 [[nodiscard]] bool same_dimension(std::string_view unit, std::string_view expected);
 
+/// The SI unit of the dimension of `unit`, as the summary and the records write it: "N" for "kN". For a dimension that no key
+/// of a file has, "SI of <unit>".
+[[nodiscard]] std::string si_unit(std::string_view unit);
+
 /// What a quantity with the dimension of `unit` is called, with an example: "a length, such as \"5 mm\"".
 [[nodiscard]] std::string describe_dimension(std::string_view unit);
 

@@ -18,7 +18,7 @@ Kind<double> confidence() {
 }
 
 Kind<Points> points() {
-  return word<Points>({{"sobol", Points::sobol}, {"latin_hypercube", Points::latin_hypercube}});
+  return word<Points>({{"random", Points::random}, {"sobol", Points::sobol}, {"latin_hypercube", Points::latin_hypercube}});
 }
 
 struct WrittenVariable {
@@ -87,6 +87,7 @@ Variable variable_of(const WrittenVariable& written, const Node& node) {
       for (const std::string& key : variable.keys) options.changes.back().push_back(key + "=" + value);
     }
     variable.keys.clear();
+    variable.ordered = true;
     variable.spread = std::move(options);
   } else if (way == "options") {
     Options options;
@@ -196,7 +197,8 @@ Kind<StudyKind> sample_study() {
 template <class T>
 Record<T> tolerance_record(const std::string& name, const std::string& about) {
   Record<T> record(name, about);
-  record.may("points", &T::points, points(), Default{"sobol"}, "how they are spread")
+  record.may("points", &T::points, points(), Default{"random"},
+              "how they are spread; the interval of the yield is that of random points, and too wide for the evener ones")
       .need("runs", &T::runs, whole_number(1, 100000000), "how many made things")
       .may("seed", &T::seed, seed(), Default{"1"}, "of the random numbers")
       .may("confidence", &T::confidence, confidence(), Default{"95 %"}, "of the interval of the yield");

@@ -1,0 +1,232 @@
+#include "study/study.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+#include <fmt/format.h>
+
+#include "study/pattern_search.h"
+#include "study/population_search.h"
+
+namespace sinewright::study {
+
+namespace {
+
+// The number that the files give at a key of a variable, with a design's changes in place.
+Quantity written_at(reading::Source& source, const model::Study& study, const std::vector<std::string>& overrides,
+                    const std::vector<std::string>& changes, const model::Variable& variable, const std::string& key) {
+  const bool of_model = key.starts_with("model.");
+  for (const model::StudyRun& run : study.runs) {
+    if (!of_model && !key.starts_with(run.name + ".")) continue;
+    std::string scenario = run.scenario;
+    std::vector<std::string> all;
+    if (!run.limit.empty()) {
+      const model::LimitStudy limit = reading::read_limit(source, run.limit);
+      scenario = limit.scenario;
+      all = limit.change;
+    }
+    for (const auto& list : {run.change, changes_for(run, overrides), changes_for(run, changes)}) all.insert(all.end(), list.begin(), list.end());
+    const auto found = reading::written_quantity(source, scenario, all, of_model ? key : key.substr(run.name.size() + 1));
+    if (found) return *found;
+    break;
+  }
+  throw InvalidInput(fmt::format("{}:{}:{}: {}: the files give no number at {}\n  needed: a key that is written there, or 'from' and 'to'",
+                                 variable.place.file, variable.place.line, variable.place.column, variable.name, key));
+}
+
+// Everything that the rows depend on.
+std::string fingerprint(const model::Study& study, const Bench& bench, const StudyOptions& options) {
+  std::string all = study.name + '\n' + options.fingerprint + '\n' + fmt::format("{}", fmt::join(options.overrides, "\n")) + '\n';
+  for (const auto& [path, text] : bench.texts) all += path + '\n' + text + '\n';
+  return fingerprint_of(all);
+}
+
+// Runs the rows [first, first + changes.size()) that the journal lacks. @returns false if it was stopped.
+class Shop {
+ public:
+  Shop(const Bench& bench, Journal& journal, const StudyOptions& options) : bench_(bench), journal_(journal), options_(options) {}
+
+  template <class ChangesOf>
+  bool run(std::uint64_t first, std::uint64_t count, std::uint64_t expected, const ChangesOf& changes_of_row) {
+    static const std::atomic<bool> never = false;
+    const std::atomic<bool>& stop = options_.stop ? *options_.stop : never;
+    std::uint64_t next = first;
+    work_off(
+        bench_, options_.threads,
+        [&](Task& task) {
+          while (next < first + count && journal_.has(static_cast<long long>(next))) ++next;
+          if (next >= first + count) return false;
+          task = {static_cast<long long>(next), changes_of_row(next)};
+          ++next;
+          return true;
+        },
+        [&](const DesignResult& result) {
+          journal_.add(result);
+          if (options_.progress) options_.progress(journal_.size(), std::max<std::uint64_t>(expected, journal_.size()));
+        },
+        stop);
+    for (std::uint64_t row = first; row < first + count; ++row)
+      if (!journal_.has(static_cast<long long>(row))) return false;
+    return true;
+  }
+
+ private:
+  const Bench& bench_;
+  Journal& journal_;
+  const StudyOptions& options_;
+};
+
+}  // namespace
+
+std::vector<double> StudyTable::values(std::uint64_t row) const {
+  std::vector<double> values = plan_ ? plan_->values(row) : searched_.at(row < designs_ ? row : chosen.value());
+  if (row < designs_ || !made_) {
+    values.resize(axes.size() + making.size(), std::numeric_limits<double>::quiet_NaN());
+    return values;
+  }
+  const std::vector<double> made = made_->values(row - designs_);
+  values.insert(values.end(), made.begin(), made.end());
+  return values;
+}
+
+StudyTable run_study(reading::Source& source, const model::Study& study, const StudyOptions& options) {
+  StudyTable table;
+  table.bench = set_up(study, source, options.overrides);
+  const auto resolved = [&](const std::vector<model::Variable>& list, const std::vector<std::string>& changes) {
+    std::vector<Axis> axes;
+    for (const model::Variable& variable : list)
+      axes.push_back(resolve(variable, [&](const std::string& key) { return written_at(source, study, options.overrides, changes, variable, key); }));
+    return axes;
+  };
+  table.axes = resolved(study.vary, {});
+  std::vector<model::Variable> vary;
+  for (const Axis& axis : table.axes) vary.push_back(axis.variable);
+  const auto* optimise = std::get_if<model::OptimiseStudy>(&study.kind);
+  if (!optimise) {
+    table.plan_.emplace(study.kind, table.axes, study.groups);
+  } else {
+    for (const Axis& axis : table.axes) (void)search_variable(axis);  // what cannot be chosen shows before anything is run
+    if (optimise->robustness) (void)resolved(optimise->robustness->vary, {});
+  }
+
+  table.journal_ = std::make_shared<Journal>(options.journal, fingerprint(study, table.bench, options), options.resume);
+  Shop shop(table.bench, *table.journal_, options);
+  if (table.plan_) {
+    table.rows_ = table.designs_ = table.plan_->rows();
+    table.complete = shop.run(0, table.rows_, table.rows_, [&](std::uint64_t row) { return changes_of(vary, table.plan_->values(row)); });
+    return table;
+  }
+
+  // An optimisation asks for a batch, and is told what became of it; a resumed one is told from the journal.
+  const std::uint64_t made_rows = optimise->robustness ? static_cast<std::uint64_t>(optimise->robustness->sample.runs) : 0;
+  const std::uint64_t budget = static_cast<std::uint64_t>(optimise->runs);
+  const std::vector<std::size_t> goals = [&] {
+    std::vector<std::size_t> columns;
+    for (const model::Goal& goal : optimise->goals)
+      for (std::size_t c = 0; c < table.bench.columns.size(); ++c)
+        if (table.bench.columns[c].name == goal.outcome) columns.push_back(c);
+    return columns;
+  }();
+  const auto assessment = [&](std::uint64_t row) {
+    const DesignResult result = table.result(row);
+    Assessment a;
+    for (std::size_t g = 0; g < goals.size(); ++g)
+      a.objectives.push_back((optimise->goals[g].maximise ? -1 : 1) * result.outcomes[goals[g]]);
+    a.violations = result.shortfalls;
+    // What broke off has no say, whatever it had reached by then.
+    if (result.state == State::stopped || result.state == State::invalid)
+      a.violations.push_back(std::numeric_limits<double>::infinity());
+    else
+      a.violations.push_back(0);
+    return a;
+  };
+  const auto run_batch = [&](const std::vector<Design>& asked, std::vector<Assessment>& told) {
+    const std::uint64_t first = table.searched_.size();
+    for (const Design& design : asked) {
+      std::vector<double> values;
+      for (std::size_t i = 0; i < design.size(); ++i) values.push_back(from_search(table.axes[i], design[i]));
+      table.searched_.push_back(std::move(values));
+    }
+    table.rows_ = table.designs_ = table.searched_.size();
+    if (!shop.run(first, asked.size(), budget + made_rows, [&](std::uint64_t row) { return changes_of(vary, table.searched_[row]); })) return false;
+    told.clear();
+    for (std::uint64_t row = first; row < table.rows_; ++row) told.push_back(assessment(row));
+    return true;
+  };
+
+  std::vector<SearchVariable> variables;
+  for (const Axis& axis : table.axes) variables.push_back(search_variable(axis));
+  PopulationOptions population;
+  population.objectives = optimise->goals.size();
+  population.seed = optimise->seed;
+  const std::size_t usual = std::max<std::size_t>(population.objectives > 1 ? 48 : 24, 8 * variables.size());
+  population.population = std::clamp<std::size_t>(static_cast<std::size_t>(optimise->runs) / 8, 8, usual);
+  // With one goal a fifth of the runs is left for polishing.
+  const std::uint64_t for_population = population.objectives == 1 ? budget - budget / 5 : budget;
+  population.generations = std::max<std::size_t>(1, static_cast<std::size_t>(for_population) / population.population - 1);
+  PopulationSearch search(variables, population);
+  std::vector<Assessment> told;
+  while (!search.done()) {
+    if (!run_batch(search.ask(), told)) return table;
+    search.tell(told);
+  }
+  std::vector<Member> best;
+  if (population.objectives == 1) {
+    best = {search.best()};
+    PatternOptions pattern;
+    pattern.evaluations = budget - std::min(budget, search.told());
+    pattern.least_step = 1e-4;
+    pattern.seed = optimise->seed;
+    PatternSearch polish(variables, search.best(), pattern);
+    while (!polish.done()) {
+      if (!run_batch(polish.ask(), told)) return table;
+      polish.tell(told);
+    }
+    best = {polish.best()};
+  } else {
+    best = search.front();
+  }
+  for (const Member& member : best) {
+    if (violation(member.assessment) > 0) continue;
+    std::vector<double> values;
+    for (std::size_t i = 0; i < member.design.size(); ++i) values.push_back(from_search(table.axes[i], member.design[i]));
+    const auto row = std::find(table.searched_.begin(), table.searched_.end(), values);
+    table.best.push_back(static_cast<std::uint64_t>(row - table.searched_.begin()));
+  }
+  if (!optimise->robustness || table.best.empty()) {
+    table.complete = true;
+    return table;
+  }
+
+  // The most balanced design of a front: nearest to the best of every goal, each in parts of the front's extent.
+  table.chosen = table.best.front();
+  if (table.best.size() > 1) {
+    std::vector<Assessment> front;
+    for (const std::uint64_t row : table.best) front.push_back(assessment(row));
+    double least = std::numeric_limits<double>::infinity();
+    for (std::size_t i = 0; i < front.size(); ++i) {
+      double far = 0;
+      for (std::size_t g = 0; g < goals.size(); ++g) {
+        double low = std::numeric_limits<double>::infinity(), high = -low;
+        for (const Assessment& a : front) low = std::min(low, a.objectives[g]), high = std::max(high, a.objectives[g]);
+        if (high > low) far += std::pow((front[i].objectives[g] - low) / (high - low), 2);
+      }
+      if (far < least) least = far, table.chosen = table.best[i];
+    }
+  }
+  const std::vector<std::string> chosen_changes = changes_of(vary, table.searched_[*table.chosen]);
+  table.making = resolved(optimise->robustness->vary, chosen_changes);
+  table.made_.emplace(model::StudyKind(optimise->robustness->sample), table.making, study.groups);
+  std::vector<model::Variable> making;
+  for (const Axis& axis : table.making) making.push_back(axis.variable);
+  table.rows_ = table.designs_ + table.made_->rows();
+  table.complete = shop.run(table.designs_, table.made_->rows(), table.rows_, [&](std::uint64_t row) {
+    std::vector<std::string> changes = chosen_changes;
+    for (std::string& change : changes_of(making, table.made_->values(row - table.designs_))) changes.push_back(std::move(change));
+    return changes;
+  });
+  return table;
+}
+
+}  // namespace sinewright::study
