@@ -421,6 +421,18 @@ double from_si(double si, std::string_view unit) {
   return *value;
 }
 
+double to_si(double value, std::string_view unit) {
+  return parse_any_quantity(unit == "1" ? fmt::format("{}", value) : fmt::format("{} {}", value, unit)).si;
+}
+
+std::string display_unit(std::string_view si_unit) {
+  static constexpr std::array<std::array<std::string_view, 2>, 10> kShown = {{{"m", "mm"}, {"rad", "deg"}, {"rad/s", "deg/s"}, {"m/s", "mm/s"}, {"N m", "N·mm"},
+                                                                              {"N.m", "N·mm"}, {"Pa", "MPa"}, {"J", "mJ"}, {"K", "degC"}, {"m3", "mm3"}}};
+  for (const auto& [from, to] : kShown)
+    if (from == si_unit) return std::string(to);
+  return std::string(si_unit);
+}
+
 bool same_dimension(std::string_view unit, std::string_view expected) {
   const auto readable = [](const std::string& text) {
     if (text.empty() || text == "1") return true;

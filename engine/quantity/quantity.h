@@ -46,6 +46,12 @@ class QuantityProblem : public InvalidInput {
 /// @throws QuantityProblem if the unit cannot be read.
 [[nodiscard]] double from_si(double si, std::string_view unit);
 
+/// The other way round: to_si(30, "deg") is 0.5236.
+[[nodiscard]] double to_si(double value, std::string_view unit);
+
+/// The unit in which a reader wants to see an SI unit: "mm" for "m", "deg" for "rad", "N·mm" for "N m"; most as they are.
+[[nodiscard]] std::string display_unit(std::string_view si_unit);
+
 /// True when the unit can be read and has the dimension of `expected`; reciprocals do not count as the same.
 [[nodiscard]] bool same_dimension(std::string_view unit, std::string_view expected);
 

@@ -9,6 +9,7 @@ namespace sinewright::record {
 
 inline constexpr const char* kFormat = "sinewright record";
 inline constexpr const char* kLimitFormat = "sinewright limit";
+inline constexpr const char* kStudyFormat = "sinewright study";
 inline constexpr int kFormatVersion = 1;
 inline constexpr const char* kPartial = "partial";  // outcome of a file whose run has not finished
 

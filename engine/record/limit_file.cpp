@@ -3,45 +3,12 @@
 #include <fmt/format.h>
 
 #include "record/layout.h"
-#include "record/settle.h"
-#include "record/writer.h"
+#include "record/small_data.h"
 
 namespace sinewright::record {
 namespace {
 
 constexpr int kLimitVersion = 1;
-
-void number(hid_t place, const std::string& name, double value, const std::string& units, const std::string& description) {
-  const Handle space = own(H5Screate(H5S_SCALAR), H5Sclose, name);
-  const Handle properties = dataset_properties();
-  const Handle dataset = own(
-      H5Dcreate2(place, name.c_str(), H5T_IEEE_F64LE, space.id(), H5P_DEFAULT, properties.id(), H5P_DEFAULT), H5Dclose, name);
-  check(H5Dwrite(dataset.id(), H5T_NATIVE_DOUBLE, H5S_ALL, H5S_ALL, H5P_DEFAULT, &value), name);
-  describe(dataset.id(), units, description);
-}
-
-double number_at(hid_t place, const std::string& name) {
-  const Handle dataset = open_dataset(place, name);
-  if (!extent(dataset.id()).empty()) throw CallFailure(name + ": a single number is needed");
-  double value = 0;
-  check(H5Dread(dataset.id(), H5T_NATIVE_DOUBLE, H5S_ALL, H5S_ALL, H5P_DEFAULT, &value), name);
-  return value;
-}
-
-void column(hid_t place, const Channel& channel, const std::vector<double>& values) {
-  const Handle properties = dataset_properties();
-  const Handle dataset = make_channel(place, channel, values.size(), 256, properties.id(), H5P_DEFAULT);
-  write_rows(dataset.id(), 0, values.size(), 1, values.data());
-}
-
-std::vector<double> column_at(hid_t place, const std::string& name) {
-  const Handle dataset = open_dataset(place, name);
-  const auto size = extent(dataset.id());
-  if (size.size() != 1) throw CallFailure(name + ": one dimension is needed");
-  std::vector<double> values(size[0]);
-  read_rows(dataset.id(), 0, size[0], 1, values.data());
-  return values;
-}
 
 void write_run(hid_t place, std::size_t index, const KeptRun& run, const std::string& unit) {
   const Handle group = make_group(place, fmt::format("run_{:03}", index));
@@ -97,92 +64,61 @@ KeptRun read_run(hid_t place, const std::string& name) {
   return run;
 }
 
-Handle open_to_read(const std::filesystem::path& file) {
-  const Handle access = own(H5Pcreate(H5P_FILE_ACCESS), H5Pclose, "file properties");
-  check(H5Pset_fclose_degree(access.id(), H5F_CLOSE_STRONG), "file properties");
-  return own(H5Fopen(file.c_str(), H5F_ACC_RDONLY, access.id()), H5Fclose, "open it");
-}
-
-template <class Act>
-void guarded(const std::filesystem::path& file, const char* doing, Act&& act) {
-  const QuietErrors quiet;
-  try {
-    act();
-  } catch (const std::exception& error) {
-    throw RecordError(fmt::format("cannot {} the record {}: {}", doing, file.string(), error.what()));
+void write_all(hid_t file, const LimitRecord& record) {
+  write_attribute(file, "format", kLimitFormat);
+  write_attribute(file, "format_version", static_cast<long long>(kLimitVersion));
+  write_attribute(file, "name", record.name);
+  write_attribute(file, "quantity", record.quantity);
+  write_attribute(file, "units", record.unit.empty() ? "1" : record.unit);
+  write_attribute(file, "method", record.method);
+  write_attribute(file, "logarithmic", static_cast<long long>(record.logarithmic));
+  write_inputs(file, record.inputs);
+  {
+    const Handle axes = make_group(file, "axes");
+    write_attribute(axes.id(), "count", static_cast<long long>(record.axes.size()));
+    for (std::size_t i = 0; i < record.axes.size(); ++i) {
+      const Handle axis = make_group(axes.id(), fmt::format("axis_{}", i));
+      write_attribute(axis.id(), "name", record.axes[i].first);
+      write_attribute(axis.id(), "values", record.axes[i].second);
+    }
+  }
+  {
+    const Handle limits = make_group(file, "limits");
+    write_attribute(limits.id(), "count", static_cast<long long>(record.limits.size()));
+    for (std::size_t i = 0; i < record.limits.size(); ++i) {
+      const KeptLimit& limit = record.limits[i];
+      const Handle group = make_group(limits.id(), fmt::format("limit_{:03}", i));
+      const hid_t id = group.id();
+      write_attribute(id, "place", limit.place);
+      write_attribute(id, "note", limit.note);
+      write_attribute(id, "found", static_cast<long long>(limit.found));
+      write_attribute(id, "settled", static_cast<long long>(limit.settled));
+      write_attribute(id, "monotone", static_cast<long long>(limit.monotone));
+      write_attribute(id, "runs", static_cast<long long>(limit.runs.size()));
+      const std::string unit = record.unit.empty() ? "1" : record.unit;
+      number(id, "value", limit.value, unit, "the limit; NaN: none was found");
+      number(id, "error", limit.error, unit, "its estimated error");
+      number(id, "time", limit.time, "s", "of the event, or end of the last run that holds");
+      for (std::size_t k = 0; k < limit.runs.size(); ++k) write_run(id, k, limit.runs[k], unit);
+    }
   }
 }
 
 }  // namespace
 
 void write_limit(const std::filesystem::path& path, const LimitRecord& record) {
-  guarded(path, "write", [&] {
-    std::error_code error;
-    if (!path.has_filename() || std::filesystem::is_directory(path, error)) throw CallFailure("it is a directory");
-    make_then_move(packing_path(path), path, [&](const std::filesystem::path& packing) {
-      NewFile file = create_file(packing.string(), FileKind::whole);
-      write_attribute(file.id(), "format", kLimitFormat);
-      write_attribute(file.id(), "format_version", static_cast<long long>(kLimitVersion));
-      write_attribute(file.id(), "name", record.name);
-      write_attribute(file.id(), "quantity", record.quantity);
-      write_attribute(file.id(), "units", record.unit.empty() ? "1" : record.unit);
-      write_attribute(file.id(), "method", record.method);
-      write_attribute(file.id(), "logarithmic", static_cast<long long>(record.logarithmic));
-      write_inputs(file.id(), record.inputs);
-      {
-        const Handle axes = make_group(file.id(), "axes");
-        write_attribute(axes.id(), "count", static_cast<long long>(record.axes.size()));
-        for (std::size_t i = 0; i < record.axes.size(); ++i) {
-          const Handle axis = make_group(axes.id(), fmt::format("axis_{}", i));
-          write_attribute(axis.id(), "name", record.axes[i].first);
-          write_attribute(axis.id(), "values", record.axes[i].second);
-        }
-      }
-      {
-        const Handle limits = make_group(file.id(), "limits");
-        write_attribute(limits.id(), "count", static_cast<long long>(record.limits.size()));
-        for (std::size_t i = 0; i < record.limits.size(); ++i) {
-          const KeptLimit& limit = record.limits[i];
-          const Handle group = make_group(limits.id(), fmt::format("limit_{:03}", i));
-          const hid_t id = group.id();
-          write_attribute(id, "place", limit.place);
-          write_attribute(id, "note", limit.note);
-          write_attribute(id, "found", static_cast<long long>(limit.found));
-          write_attribute(id, "settled", static_cast<long long>(limit.settled));
-          write_attribute(id, "monotone", static_cast<long long>(limit.monotone));
-          write_attribute(id, "runs", static_cast<long long>(limit.runs.size()));
-          const std::string unit = record.unit.empty() ? "1" : record.unit;
-          number(id, "value", limit.value, unit, "the limit; NaN: none was found");
-          number(id, "error", limit.error, unit, "its estimated error");
-          number(id, "time", limit.time, "s", "of the event, or end of the last run that holds");
-          for (std::size_t k = 0; k < limit.runs.size(); ++k) write_run(id, k, limit.runs[k], unit);
-        }
-      }
-      file.close();
-      to_disk(packing, O_RDONLY);
-    });
-    to_disk(folder_of(path), O_RDONLY | O_DIRECTORY);
-  });
+  write_at_once(path, [&](hid_t file) { write_all(file, record); });
 }
 
 bool is_limit(const std::filesystem::path& path) {
-  const QuietErrors quiet;
-  try {
-    const Handle file = open_to_read(path);
-    return has_attribute(file.id(), "format") && read_text_attribute(file.id(), "format") == kLimitFormat;
-  } catch (const CallFailure&) {
-    return false;
-  }
+  return has_format(path, kLimitFormat);
 }
 
 LimitRecord read_limit(const std::filesystem::path& path) {
   LimitRecord record;
   guarded(path, "read", [&] {
     const Handle file = open_to_read(path);
-    if (!has_attribute(file.id(), "format") || read_text_attribute(file.id(), "format") != kLimitFormat)
-      throw CallFailure("it is not the record of a limit");
-    if (const auto version = read_number_attribute(file.id(), "format_version"); version != kLimitVersion)
-      throw CallFailure(fmt::format("its format_version is {}, and this program reads version {}", version, kLimitVersion));
+    require_format(file.id(), kLimitFormat, kLimitVersion, "the record of a limit");
     record.inputs = read_inputs(file.id());
     record.name = read_text_attribute(file.id(), "name");
     record.quantity = read_text_attribute(file.id(), "quantity");

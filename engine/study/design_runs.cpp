@@ -63,7 +63,7 @@ Given go_through(const model::StudyRun& run, reading::Source& source, const std:
   // Answers of a search are in the key's unit, those of a ramp in SI.
   const std::string unit = result.unit.empty() ? "1" : result.unit;
   const bool search = std::holds_alternative<model::Search>(study.task);
-  const double si = !answer.found ? kNone : search ? parse_quantity(fmt::format("{} {}", answer.value, result.unit), unit).si : answer.value;
+  const double si = !answer.found ? kNone : search ? to_si(answer.value, unit) : answer.value;
   given.values.push_back({run.name, si, si_unit(unit), study.name});
   if (!answer.found) given.trouble = run.name + ": " + first_line(answer.note);
   return given;

@@ -1,6 +1,7 @@
 #include "study/journal.h"
 
 #include <fcntl.h>
+#include <sys/file.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
@@ -100,14 +101,18 @@ std::string fingerprint_of(const std::string& text) {
 }
 
 Journal::Journal(const std::filesystem::path& path, const std::string& fingerprint, bool resume) : path_(path) {
-  file_ = ::open(path.c_str(), O_RDWR | O_CLOEXEC | (resume ? 0 : O_CREAT | O_TRUNC), 0644);
-  if (file_ < 0 && resume && errno == ENOENT)
+  file_.number = ::open(path.c_str(), O_RDWR | O_CLOEXEC | (resume ? 0 : O_CREAT), 0644);
+  if (file_.number < 0 && resume && errno == ENOENT)
     throw InvalidInput(fmt::format("{}: there is nothing to resume\n  needed: what an earlier study of the same file left when it was stopped",
                                    path.string()));
-  if (file_ < 0) fail(path, "cannot be opened");
+  if (file_.number < 0) fail(path, "cannot be opened");
+  // The lock goes with the process, however that ends.
+  if (::flock(file_.number, LOCK_EX | LOCK_NB) != 0 && errno == EWOULDBLOCK)
+    throw InvalidInput(fmt::format("{}: another study is writing this\n  needed: wait for its end, or another --out", path.string()));
+  if (!resume && ::ftruncate(file_.number, 0) != 0) fail(path, "cannot be emptied");
   const std::string first = kFirst + fingerprint + "\n";
   if (!resume) {
-    if (::write(file_, first.data(), first.size()) != static_cast<ssize_t>(first.size())) fail(path, "cannot be written");
+    if (::write(file_.number, first.data(), first.size()) != static_cast<ssize_t>(first.size())) fail(path, "cannot be written");
     end_ = static_cast<long long>(first.size());
     return;
   }
@@ -117,7 +122,7 @@ Journal::Journal(const std::filesystem::path& path, const std::string& fingerpri
   long long begin = 0;
   bool header = false;
   for (;;) {
-    const ssize_t n = ::read(file_, block.data(), block.size());
+    const ssize_t n = ::read(file_.number, block.data(), block.size());
     if (n < 0) fail(path, "cannot be read");
     if (n == 0) break;
     rest.append(block.data(), static_cast<std::size_t>(n));
@@ -142,21 +147,21 @@ Journal::Journal(const std::filesystem::path& path, const std::string& fingerpri
     rest.erase(0, at);
   }
   if (!header) throw InvalidInput(fmt::format("{}: this is no journal of a study", path.string()));
-  if (::ftruncate(file_, end_) != 0) fail(path, "cannot be cut to its last whole line");
+  if (::ftruncate(file_.number, end_) != 0) fail(path, "cannot be cut to its last whole line");
 }
 
-Journal::~Journal() {
-  if (file_ >= 0) ::close(file_);
+Journal::File::~File() {
+  if (number >= 0) ::close(number);
 }
 
 void Journal::add(const DesignResult& result) {
   const std::string content = content_of(result);
   const std::string line = fmt::format("{:016x} {}\n", hash(content), content);
-  const ssize_t n = ::pwrite(file_, line.data(), line.size(), end_);
+  const ssize_t n = ::pwrite(file_.number, line.data(), line.size(), end_);
   if (n != static_cast<ssize_t>(line.size())) {
     if (n >= 0) errno = ENOSPC;
     const int why = errno;
-    (void)!::ftruncate(file_, end_);
+    (void)!::ftruncate(file_.number, end_);
     errno = why;
     fail(path_, "cannot be written");
   }
@@ -169,7 +174,7 @@ DesignResult Journal::read(long long index) const {
   std::string line;
   std::array<char, 4096> block;
   for (long long at = begin;;) {
-    const ssize_t n = ::pread(file_, block.data(), block.size(), at);
+    const ssize_t n = ::pread(file_.number, block.data(), block.size(), at);
     if (n <= 0) fail(path_, "cannot be read");
     const std::string_view got(block.data(), static_cast<std::size_t>(n));
     const std::size_t end = got.find('\n');

@@ -21,7 +21,6 @@ class Journal {
   /// @param resume       go on with what is there; without it, a journal that is there is replaced.
   /// @throws InvalidInput if the journal to go on with is of another study, or is not there; std::system_error on a failed call.
   Journal(const std::filesystem::path& path, const std::string& fingerprint, bool resume);
-  ~Journal();
   Journal(const Journal&) = delete;
   Journal& operator=(const Journal&) = delete;
 
@@ -38,8 +37,12 @@ class Journal {
   void remove();
 
  private:
+  struct File {  // closes itself, and so gives up its lock, also when the constructor throws
+    int number = -1;
+    ~File();
+  };
   std::filesystem::path path_;
-  int file_ = -1;
+  File file_;
   long long end_ = 0;                                   // of the last whole line
   std::unordered_map<long long, long long> lines_;      // index → where its line begins
 };

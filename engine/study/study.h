@@ -38,6 +38,9 @@ class StudyTable {
   [[nodiscard]] std::vector<double> values(std::uint64_t row) const;
   [[nodiscard]] DesignResult result(std::uint64_t row) const { return journal_->read(static_cast<long long>(row)); }
 
+  /// The table is kept elsewhere: what was finished so far need not be on the disk any more. No row can be read after it.
+  void remove_journal() { journal_->remove(); }
+
   /// Of an optimisation: the row of the best design, or of each design of the front, by rising first goal. Empty: none meets all
   /// requirements.
   std::vector<std::uint64_t> best;

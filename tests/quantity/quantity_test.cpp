@@ -195,3 +195,16 @@ TEST_CASE("quantity: many threads read at once", "[threads]") {
   for (std::thread& thread : threads) thread.join();
   CHECK(wrong == std::vector<int>(8, 0));
 }
+
+TEST_CASE("quantity: to SI and back, whatever the unit", "[quantity]") {
+  CHECK(to_si(2.5, "mm") == Approx(0.0025));
+  CHECK(to_si(30, "deg") == Approx(0.5235987756));
+  CHECK(to_si(25, "degC") == Approx(298.15));
+  CHECK(to_si(3, "1") == 3);
+  for (const char* unit : {"m", "rad", "N m", "Pa", "K", "J", "rad/s", "N", "A", "s", "m3"}) {
+    CAPTURE(unit);
+    CHECK(to_si(from_si(0.7, display_unit(unit)), display_unit(unit)) == Approx(0.7));
+  }
+  CHECK(display_unit("N m") == "N·mm");
+  CHECK(display_unit("A") == "A");
+}

@@ -50,9 +50,14 @@ struct ReportOptions {
   std::string data;   ///< the page's data as JSON; empty: not
 };
 
+struct StudyCommandOptions {
+  bool resume = false;  ///< go on with what a stopped study of the same files has finished
+};
+
 int run_command(const std::string& scenario, const RunOptions& run, const CommonOptions& options);
 int inspect_command(const std::string& model, const InspectOptions& inspect, const CommonOptions& options);
 int limit_command(const std::string& file, const CommonOptions& options);
+int study_command(const std::string& file, const StudyCommandOptions& wanted, const CommonOptions& options);
 int plot_command(const std::vector<std::string>& records, const PlotOptions& shown, const CommonOptions& options);
 int export_command(const std::string& record, const ExportOptions& wanted, const CommonOptions& options);
 int report_command(const std::vector<std::string>& records, const ReportOptions& wanted, const CommonOptions& options);

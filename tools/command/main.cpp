@@ -83,6 +83,18 @@ int main(int argc, char** argv) {
                 "Example: sinewright limit scenarios/limits/back-drive.yaml --set 'scenario.model.cords.flexor.channel.friction=0.2'");
   limit->callback([&] { code = sinewright::tool::limit_command(input, options); });
 
+  sinewright::tool::StudyCommandOptions study_options;
+  CLI::App* study = app.add_subcommand("study", "run many designs: grids, samples, tolerances, sensitivities, the best design");
+  study->add_option("FILE", input, "study file (YAML)")->required();
+  study->add_option("--out", options.out, "the table of all designs (default: out/<file name>.study.h5); a CSV is written beside it");
+  study->add_flag("--resume", study_options.resume, "go on with what a stopped or killed study of the same files has finished");
+  add_common(study, options);
+  study->footer("--set reaches the study file; 'model.…' the model of all runs, '<run>.…' one run.\n"
+                "Ctrl-C stops after the designs under way; what is finished is kept for --resume.\n"
+                "Exit code 1: no design meets all requirements (optimise).\n"
+                "Example: sinewright study scenarios/studies/choose-drive.yaml --threads 2");
+  study->callback([&] { code = sinewright::tool::study_command(input, study_options, options); });
+
   std::vector<std::string> plotted;
   sinewright::tool::PlotOptions plot_options;
   CLI::App* plot = app.add_subcommand("plot", "draw the figures of a record for a design review");

@@ -16,7 +16,7 @@ ProgressBar::~ProgressBar() {
   if (active_) fmt::print(stderr, "\r\x1b[K");
 }
 
-void ProgressBar::show(double share) {
+void ProgressBar::show(double share, const std::string& note) {
   if (!active_) return;
   const auto now = std::chrono::steady_clock::now();
   if (now - drawn_ < std::chrono::milliseconds(100)) return;
@@ -26,8 +26,8 @@ void ProgressBar::show(double share) {
   const double left = share > 0 ? spent * (1 - share) / share : 0;
   constexpr int width = 30;
   const int full = static_cast<int>(share * width);
-  fmt::print(stderr, "\r{} [{:#>{}}{:.>{}}] {:3.0f} %, {:.0f} s left\x1b[K", title_, "", full, "", width - full,
-             100 * share, left);
+  fmt::print(stderr, "\r{} [{:#>{}}{:.>{}}] {:3.0f} %{}{}, {:.0f} s left\x1b[K", title_, "", full, "", width - full,
+             100 * share, note.empty() ? "" : ", ", note, left);
   std::fflush(stderr);
 }
 

@@ -13,7 +13,8 @@ class ProgressBar {
   ProgressBar(const ProgressBar&) = delete;
   ProgressBar& operator=(const ProgressBar&) = delete;
 
-  void show(double share);
+  /// @param note  said after the share, for instance "12 of 80, 3.1 a second".
+  void show(double share, const std::string& note = "");
 
  private:
   std::string title_;

@@ -4,6 +4,8 @@
 #include <fnmatch.h>
 
 #include <algorithm>
+#include <array>
+#include <cmath>
 #include <limits>
 
 #include "quantity/nearest.h"
@@ -152,6 +154,42 @@ void write_margins(Csv& csv, const record::Record& record, Units units) {
     csv.text(unknown.check);
     for (std::size_t i = 0; i < 8 + margins.joints.size(); ++i) csv.text("");
     row(csv, {fmt::format("{}", fmt::join(unknown.missing, "; "))});
+  }
+}
+
+void write_study(Csv& csv, const record::StudyRecord& table, Units units) {
+  struct Place {
+    const record::StudyColumn* column;
+    Shown as;
+  };
+  std::vector<Place> places;
+  csv.text("row");
+  csv.text("state");
+  for (const auto* list : {&table.varied, &table.made, &table.outcomes})
+    for (const auto& column : *list) {
+      Shown as{column.unit};
+      if (units == Units::display && column.shown_in != column.unit) {
+        const double offset = from_si(0, column.shown_in);
+        as = {column.shown_in, from_si(1, column.shown_in) - offset, offset, true};
+      }
+      csv.text(column.options.empty() ? heading(list == &table.made ? column.name + " as made" : column.name, as.unit) : column.name);
+      places.push_back({&column, as});
+    }
+  csv.text("reason");
+  csv.end_row();
+  static constexpr std::array<const char*, 4> kStates = {"met", "missed", "invalid", "stopped"};
+  for (std::size_t row = 0; row < table.rows(); ++row) {
+    csv.number(static_cast<double>(row));
+    csv.text(kStates.at(static_cast<std::size_t>(table.states[row])));
+    for (const auto& [column, as] : places) {
+      const double value = column->values[row];
+      if (column->options.empty() || std::isnan(value))
+        put(csv, value, as);
+      else
+        csv.text(column->options.at(static_cast<std::size_t>(value)));
+    }
+    csv.text(table.reason_texts[table.reasons[row]]);
+    csv.end_row();
   }
 }
 

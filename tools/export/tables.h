@@ -5,6 +5,7 @@
 
 #include "export/csv.h"
 #include "record/reader.h"
+#include "record/study_file.h"
 
 namespace sinewright::exporting {
 
@@ -26,5 +27,9 @@ void write_summary(Csv& csv, const record::Record& record, Units units);
 void write_requirements(Csv& csv, const record::Record& record, Units units);
 /// The margins, smallest first, then those that are not checked, with what they lack.
 void write_margins(Csv& csv, const record::Record& record, Units units);
+
+/// One row a design: its number, how it ended, what it was made of, what came of it, why.
+/// @param units  display: as the study file has them.
+void write_study(Csv& csv, const record::StudyRecord& table, Units units);
 
 }  // namespace sinewright::exporting
