@@ -1,6 +1,7 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace sinewright::study {
@@ -21,5 +22,10 @@ struct DesignResult {
   std::vector<double> shortfalls;  ///< per requirement: what is missing as a share of the bound, 0 if met; infinite: no value
   std::string reason;              ///< of a state other than met, one line
 };
+
+/// The result as one line of text that comes back to the last bit: "index state n m outcomes… shortfalls… reason", blanks between;
+/// the reason is the rest, its line breaks made blanks.
+[[nodiscard]] std::string line_of(const DesignResult& result);
+[[nodiscard]] DesignResult result_from(std::string_view line);
 
 }  // namespace sinewright::study

@@ -7,9 +7,7 @@
 
 #include <array>
 #include <cerrno>
-#include <charconv>
 #include <cstdint>
-#include <limits>
 #include <system_error>
 #include <vector>
 
@@ -31,61 +29,6 @@ std::uint64_t hash(std::string_view text) {
 
 [[noreturn]] void fail(const std::filesystem::path& path, const char* what) {
   throw std::system_error(errno, std::generic_category(), fmt::format("{}: {}", path.string(), what));
-}
-
-// A number so that it comes back to the last bit, and whatever it is.
-std::string number(double value) {
-  return fmt::format("{}", value);
-}
-
-double number_in(std::string_view text) {
-  if (text == "nan" || text == "-nan") return std::numeric_limits<double>::quiet_NaN();
-  double value = 0;
-  (void)std::from_chars(text.data(), text.data() + text.size(), value);  // takes "inf", too
-  return value;
-}
-
-// "index state n m outcomes… shortfalls… reason", blanks between; the reason is the rest and holds no line break.
-std::string content_of(const DesignResult& result) {
-  std::string line = fmt::format("{} {} {} {}", result.index, static_cast<int>(result.state), result.outcomes.size(), result.shortfalls.size());
-  for (const double value : result.outcomes) line += ' ' + number(value);
-  for (const double value : result.shortfalls) line += ' ' + number(value);
-  line += ' ';
-  for (const char c : result.reason) line += c == '\n' || c == '\r' ? ' ' : c;
-  return line;
-}
-
-class Words {
- public:
-  explicit Words(std::string_view text) : rest_(text) {}
-  std::string_view next() {
-    const std::size_t end = std::min(rest_.find(' '), rest_.size());
-    const std::string_view word = rest_.substr(0, end);
-    rest_.remove_prefix(std::min(end + 1, rest_.size()));
-    return word;
-  }
-  long long whole() {
-    const std::string_view word = next();
-    long long value = 0;
-    (void)std::from_chars(word.data(), word.data() + word.size(), value);
-    return value;
-  }
-  [[nodiscard]] std::string_view rest() const { return rest_; }
-
- private:
-  std::string_view rest_;
-};
-
-DesignResult result_in(std::string_view content) {
-  Words words(content);
-  DesignResult result;
-  result.index = words.whole();
-  result.state = static_cast<State>(words.whole());
-  const auto n = static_cast<std::size_t>(words.whole()), m = static_cast<std::size_t>(words.whole());
-  for (std::size_t i = 0; i < n; ++i) result.outcomes.push_back(number_in(words.next()));
-  for (std::size_t i = 0; i < m; ++i) result.shortfalls.push_back(number_in(words.next()));
-  result.reason = words.rest();
-  return result;
 }
 
 constexpr std::size_t kSum = 17;  // 16 digits and a blank before the content
@@ -136,7 +79,7 @@ Journal::Journal(const std::filesystem::path& path, const std::string& fingerpri
                                          "  needed: the same, or a start without --resume, which drops what is there", path.string()));
         header = true;
       } else if (whole(line)) {
-        lines_[result_in(line.substr(kSum)).index] = begin;
+        lines_[result_from(line.substr(kSum)).index] = begin;
       } else {
         break;  // what follows a torn line cannot be: it was the last
       }
@@ -155,7 +98,7 @@ Journal::File::~File() {
 }
 
 void Journal::add(const DesignResult& result) {
-  const std::string content = content_of(result);
+  const std::string content = line_of(result);
   const std::string line = fmt::format("{:016x} {}\n", hash(content), content);
   const ssize_t n = ::pwrite(file_.number, line.data(), line.size(), end_);
   if (n != static_cast<ssize_t>(line.size())) {
@@ -182,7 +125,7 @@ DesignResult Journal::read(long long index) const {
     if (end != std::string_view::npos) break;
     at += n;
   }
-  return result_in(std::string_view(line).substr(kSum));
+  return result_from(std::string_view(line).substr(kSum));
 }
 
 void Journal::remove() {

@@ -56,16 +56,16 @@ class Shop {
         bench_, options_.threads,
         [&](Task& task) {
           while (next < first + count && journal_.has(static_cast<long long>(next))) ++next;
-          if (next >= first + count) return false;
+          if (next >= first + count) return Reply::end;
           task = {static_cast<long long>(next), changes_of_row(next)};
           ++next;
-          return true;
+          return Reply::task;
         },
         [&](const DesignResult& result) {
           journal_.add(result);
           if (options_.progress) options_.progress(journal_.size(), std::max<std::uint64_t>(expected, journal_.size()));
         },
-        stop);
+        stop, options_.followers);
     for (std::uint64_t row = first; row < first + count; ++row)
       if (!journal_.has(static_cast<long long>(row))) return false;
     return true;
@@ -90,9 +90,16 @@ std::vector<double> StudyTable::values(std::uint64_t row) const {
   return values;
 }
 
+void help_study(reading::Source& source, const model::Study& study, const StudyOptions& options, Ranks& ranks) {
+  const Bench bench = set_up(study, source, options.overrides);
+  follow(ranks, fingerprint(study, bench, options), bench, options.threads);
+}
+
 StudyTable run_study(reading::Source& source, const model::Study& study, const StudyOptions& options) {
   StudyTable table;
   table.bench = set_up(study, source, options.overrides);
+  const std::string mark = fingerprint(study, table.bench, options);
+  if (options.followers) options.followers->greet(mark);
   const auto resolved = [&](const std::vector<model::Variable>& list, const std::vector<std::string>& changes) {
     std::vector<Axis> axes;
     for (const model::Variable& variable : list)
@@ -110,7 +117,7 @@ StudyTable run_study(reading::Source& source, const model::Study& study, const S
     if (optimise->robustness) (void)resolved(optimise->robustness->vary, {});
   }
 
-  table.journal_ = std::make_shared<Journal>(options.journal, fingerprint(study, table.bench, options), options.resume);
+  table.journal_ = std::make_shared<Journal>(options.journal, mark, options.resume);
   Shop shop(table.bench, *table.journal_, options);
   if (table.plan_) {
     table.rows_ = table.designs_ = table.plan_->rows();

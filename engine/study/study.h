@@ -23,6 +23,7 @@ struct StudyOptions {
   std::string fingerprint;             ///< added to that of the files and values: what the command line changed in the study file
   std::function<void(std::uint64_t done, std::uint64_t of)> progress;  ///< from any thread, one at a time
   const std::atomic<bool>* stop = nullptr;  ///< set: no further design is begun
+  Followers* followers = nullptr;           ///< other processes that help; null: alone
 };
 
 /// All rows of a study. Values come again from the plan, outcomes from the journal, so that a million rows need little memory.
@@ -56,8 +57,14 @@ class StudyTable {
   std::vector<std::vector<double>> searched_;  // values of an optimisation's designs
 };
 
-/// Runs a study on all threads. The table does not depend on how many there are, nor on how often it was stopped and resumed.
+/// Runs a study on all threads, and on the processes that help. The table does not depend on how many there are of either, nor on how
+/// often it was stopped and resumed.
 /// @throws InvalidInput as set_up; std::system_error if the journal cannot be written.
 [[nodiscard]] StudyTable run_study(reading::Source& source, const model::Study& study, const StudyOptions& options);
+
+/// What a process does that helps the one that leads: returns when the study is over, also when it could not begin (the leader says why).
+/// @param options  journal, progress and stop are the leader's.
+/// @throws InvalidInput as set_up, for `decline` to tell.
+void help_study(reading::Source& source, const model::Study& study, const StudyOptions& options, Ranks& ranks);
 
 }  // namespace sinewright::study

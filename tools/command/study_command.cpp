@@ -58,24 +58,48 @@ Overrides divided(reading::Source& source, const std::string& path, const std::v
   return divided;
 }
 
-}  // namespace
-
-int study_command(const std::string& path, const StudyCommandOptions& wanted, const CommonOptions& options) {
-  reading::Source source;
+// The study with what the command line changes, and how its runs are made, the same in every process.
+struct Order {
+  model::Study study;
+  study::StudyOptions how;
+};
+Order order_of(reading::Source& source, const std::string& path, const CommonOptions& options) {
   const Overrides overrides = divided(source, path, options.set);
-  const model::Study study = reading::read_study(source, path, overrides.own);
+  Order order{reading::read_study(source, path, overrides.own), {}};
+  order.how.overrides = overrides.below;
+  order.how.threads = options.threads;
+  order.how.fingerprint = fmt::format("{} {}", SINEWRIGHT_VERSION, fmt::join(overrides.own, " "));
+  return order;
+}
+
+// A process that helps says nothing: the leader does.
+int help(study::Ranks& ranks, const std::string& path, const CommonOptions& options) {
+  const StopOnSignal listening;  // the leader decides when it is over
+  try {
+    reading::Source source;
+    const Order order = order_of(source, path, options);
+    study::help_study(source, order.study, order.how, ranks);
+  } catch (const InvalidInput& error) {
+    study::decline(ranks, error.what());
+  } catch (const std::exception& error) {
+    fmt::print(stderr, "process {}: {}\n", ranks.number(), error.what());
+    ranks.abandon();
+  }
+  return done;
+}
+
+int lead(study::Followers& followers, const std::string& path, const StudyCommandOptions& wanted, const CommonOptions& options) {
+  reading::Source source;
+  auto [study, how] = order_of(source, path, options);
 
   fs::path out = options.out;
   if (out.empty()) out = fs::path("out") / fs::path(path).stem().concat(".study.h5");
   make_folder_of(out);
   const fs::path csv_path = fs::path(out).replace_extension(".csv");
 
-  study::StudyOptions how;
-  how.overrides = overrides.below;
-  how.threads = options.threads;
   how.journal = fs::path(out).replace_extension(".journal");
   how.resume = wanted.resume;
-  how.fingerprint = fmt::format("{} {}", SINEWRIGHT_VERSION, fmt::join(overrides.own, " "));
+  how.followers = &followers;
   how.stop = &asked_to_stop;
 
   std::uint64_t done_rows = 0, of_rows = 0;
@@ -122,6 +146,15 @@ int study_command(const std::string& path, const StudyCommandOptions& wanted, co
   }
   if (kept.rows() > 0 && findings.states[2] + findings.states[3] == findings.last - findings.first) return could_not_go_on;
   return kept.kind == "optimise" && kept.best.empty() ? requirement_failed : done;
+}
+
+}  // namespace
+
+int study_command(const std::string& path, const StudyCommandOptions& wanted, const CommonOptions& options) {
+  study::Ranks ranks;
+  if (!ranks.leads()) return help(ranks, path, options);
+  study::Followers followers(ranks);
+  return lead(followers, path, wanted, options);
 }
 
 }  // namespace sinewright::tool
