@@ -119,7 +119,8 @@ struct Study {
   std::vector<std::string> outcomes;                   ///< "<run>.<key of the summary>", "<run>" of a limit, or "cost"
   std::vector<Requirement> requirements;               ///< on outcomes, beside those that the scenarios state
   StudyKind kind;
-  Place place;  ///< of the kind's key, for messages
+  Place place;           ///< of the kind's key, for messages
+  Place outcomes_place;  ///< of 'outcomes', or of the kind's key
 };
 
 }  // namespace sinewright::model

@@ -282,7 +282,7 @@ Kind<StudyFile> study_file() {
   const std::vector<std::pair<std::string, Kind<StudyKind>>> kinds = {
       {"grid", grid_study()},           {"sample", sample_study()},       {"tolerance", tolerance_study()},
       {"sensitivity", sensitivity_study()}, {"screening", screening_study()}, {"optimise", optimise_study()}};
-  Record<Written> record("study_file", "Many designs, each put through the same runs. Files are read and checked; the command that runs them is still to come.");
+  Record<Written> record("study_file", "Many designs, each put through the same runs.");
   add_heading(record, "study", true);
   record.need("runs", &Written::runs, named(study_run(), "run"), "what every design goes through")
       .need("vary", &Written::vary, named(variable(), "variable"), "what differs between the designs")
@@ -318,6 +318,8 @@ Kind<StudyFile> study_file() {
     study.kind = value.kind;
     for (const auto& [key, kind] : kinds)
       if (const Node* found = node.find(key)) study.place = found->key_place();
+    const Node* outcomes = node.find("outcomes");
+    study.outcomes_place = outcomes ? outcomes->key_place() : study.place;
     if (const auto* optimise = std::get_if<OptimiseStudy>(&study.kind); optimise && optimise->robustness) check_groups(optimise->robustness->vary);
   });
   return turned_into<StudyFile, Written>(record.kind(), [](const Written& value, const Node&) { return static_cast<const StudyFile&>(value); });

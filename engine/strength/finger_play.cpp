@@ -5,6 +5,7 @@
 #include <cstddef>
 #include <limits>
 
+#include "model/overloaded.h"
 #include "strength/hinge_fits.h"
 
 namespace sinewright::strength {
@@ -12,13 +13,6 @@ namespace sinewright::strength {
 namespace {
 
 using Eigen::Vector3d;
-
-template <class... Ts>
-struct overloaded : Ts... {
-  using Ts::operator()...;
-};
-template <class... Ts>
-overloaded(Ts...) -> overloaded<Ts...>;
 
 // Largest x of a shape.
 double end_of(const model::Shape& shape) {

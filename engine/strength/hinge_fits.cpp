@@ -3,18 +3,12 @@
 #include <algorithm>
 #include <cstddef>
 
+#include "model/overloaded.h"
 #include "strength/iso_286.h"
 
 namespace sinewright::strength {
 
 namespace {
-
-template <class... Ts>
-struct overloaded : Ts... {
-  using Ts::operator()...;
-};
-template <class... Ts>
-overloaded(Ts...) -> overloaded<Ts...>;
 
 RingMaterial ring(const model::Material& material) {
   return {material.modulus, material.poisson, material.thermal_expansion.value_or(0)};

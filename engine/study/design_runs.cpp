@@ -185,7 +185,7 @@ Bench set_up(const model::Study& study, reading::Source& source, const std::vect
     if (std::none_of(bench.columns.begin(), bench.columns.end(), [&](const auto& column) { return column.name == name; }))
       bench.columns.push_back(column_of(name, drawn.values, place));
   };
-  for (const std::string& name : study.outcomes) add(name, study.place);
+  for (const std::string& name : study.outcomes) add(name, study.outcomes_place);
   if (optimise)
     for (const model::Goal& goal : optimise->goals) add(goal.outcome, study.place);
   for (const auto& requirement : bench.requirements) add(requirement.quantity, requirement.place);

@@ -52,7 +52,10 @@ Journal::Journal(const std::filesystem::path& path, const std::string& fingerpri
   // The lock goes with the process, however that ends.
   if (::flock(file_.number, LOCK_EX | LOCK_NB) != 0 && errno == EWOULDBLOCK)
     throw InvalidInput(fmt::format("{}: another study is writing this\n  needed: wait for its end, or another --out", path.string()));
+  // A study that was killed before its first line has left nothing to go on with, and nothing to lose.
+  if (resume && ::lseek(file_.number, 0, SEEK_END) == 0) resume = false;
   if (!resume && ::ftruncate(file_.number, 0) != 0) fail(path, "cannot be emptied");
+  if (::lseek(file_.number, 0, SEEK_SET) != 0) fail(path, "cannot be read from its beginning");
   const std::string first = kFirst + fingerprint + "\n";
   if (!resume) {
     if (::write(file_.number, first.data(), first.size()) != static_cast<ssize_t>(first.size())) fail(path, "cannot be written");

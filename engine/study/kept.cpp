@@ -4,19 +4,13 @@
 
 #include <fmt/format.h>
 
+#include "model/overloaded.h"
 #include "quantity/quantity.h"
 #include "study/findings.h"
 
 namespace sinewright::study {
 
 namespace {
-
-template <class... Ts>
-struct overloaded : Ts... {
-  using Ts::operator()...;
-};
-template <class... Ts>
-overloaded(Ts...) -> overloaded<Ts...>;
 
 std::string points_text(model::Points points) {
   switch (points) {

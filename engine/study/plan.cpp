@@ -2,20 +2,10 @@
 
 #include <fmt/format.h>
 
+#include "model/overloaded.h"
 #include "study/shared_factor.h"
 
 namespace sinewright::study {
-
-namespace {
-
-template <class... Ts>
-struct overloaded : Ts... {
-  using Ts::operator()...;
-};
-template <class... Ts>
-overloaded(Ts...) -> overloaded<Ts...>;
-
-}  // namespace
 
 Plan::Plan(const model::StudyKind& kind, std::vector<Axis> axes, std::vector<std::pair<std::string, double>> groups)
     : axes_(std::move(axes)), points_(Grid{}) {

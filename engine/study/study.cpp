@@ -1,13 +1,11 @@
 #include "study/study.h"
 
 #include <algorithm>
-#include <cmath>
 #include <limits>
 
 #include <fmt/format.h>
 
-#include "study/pattern_search.h"
-#include "study/population_search.h"
+#include "study/optimisation.h"
 
 namespace sinewright::study {
 
@@ -77,6 +75,18 @@ class Shop {
   const StudyOptions& options_;
 };
 
+// What an optimiser sees of a design. What broke off has no say, whatever it had reached by then.
+Assessment assess(const DesignResult& result, const std::vector<model::Goal>& goals, const std::vector<OutcomeColumn>& columns) {
+  Assessment assessment;
+  for (const model::Goal& goal : goals)
+    for (std::size_t c = 0; c < columns.size(); ++c)
+      if (columns[c].name == goal.outcome) assessment.objectives.push_back((goal.maximise ? -1 : 1) * result.outcomes[c]);
+  assessment.violations = result.shortfalls;
+  const bool broke_off = result.state == State::stopped || result.state == State::invalid;
+  assessment.violations.push_back(broke_off ? std::numeric_limits<double>::infinity() : 0);
+  return assessment;
+}
+
 }  // namespace
 
 std::vector<double> StudyTable::values(std::uint64_t row) const {
@@ -127,101 +137,35 @@ StudyTable run_study(reading::Source& source, const model::Study& study, const S
 
   // An optimisation asks for a batch, and is told what became of it; a resumed one is told from the journal.
   const std::uint64_t made_rows = optimise->robustness ? static_cast<std::uint64_t>(optimise->robustness->sample.runs) : 0;
-  const std::uint64_t budget = static_cast<std::uint64_t>(optimise->runs);
-  const std::vector<std::size_t> goals = [&] {
-    std::vector<std::size_t> columns;
-    for (const model::Goal& goal : optimise->goals)
-      for (std::size_t c = 0; c < table.bench.columns.size(); ++c)
-        if (table.bench.columns[c].name == goal.outcome) columns.push_back(c);
-    return columns;
-  }();
-  const auto assessment = [&](std::uint64_t row) {
-    const DesignResult result = table.result(row);
-    Assessment a;
-    for (std::size_t g = 0; g < goals.size(); ++g)
-      a.objectives.push_back((optimise->goals[g].maximise ? -1 : 1) * result.outcomes[goals[g]]);
-    a.violations = result.shortfalls;
-    // What broke off has no say, whatever it had reached by then.
-    if (result.state == State::stopped || result.state == State::invalid)
-      a.violations.push_back(std::numeric_limits<double>::infinity());
-    else
-      a.violations.push_back(0);
-    return a;
+  const std::uint64_t expected = static_cast<std::uint64_t>(optimise->runs) + made_rows;
+  const auto values_of = [&](const Design& design) {
+    std::vector<double> values;
+    for (std::size_t i = 0; i < design.size(); ++i) values.push_back(from_search(table.axes[i], design[i]));
+    return values;
   };
-  const auto run_batch = [&](const std::vector<Design>& asked, std::vector<Assessment>& told) {
+  const RunBatch run_batch = [&](const std::vector<Design>& asked, std::vector<Assessment>& told) {
     const std::uint64_t first = table.searched_.size();
-    for (const Design& design : asked) {
-      std::vector<double> values;
-      for (std::size_t i = 0; i < design.size(); ++i) values.push_back(from_search(table.axes[i], design[i]));
-      table.searched_.push_back(std::move(values));
-    }
+    for (const Design& design : asked) table.searched_.push_back(values_of(design));
     table.rows_ = table.designs_ = table.searched_.size();
-    if (!shop.run(first, asked.size(), budget + made_rows, [&](std::uint64_t row) { return changes_of(vary, table.searched_[row]); })) return false;
+    if (!shop.run(first, asked.size(), expected, [&](std::uint64_t row) { return changes_of(vary, table.searched_[row]); })) return false;
     told.clear();
-    for (std::uint64_t row = first; row < table.rows_; ++row) told.push_back(assessment(row));
+    for (std::uint64_t row = first; row < table.rows_; ++row) told.push_back(assess(table.result(row), optimise->goals, table.bench.columns));
     return true;
   };
-
   std::vector<SearchVariable> variables;
   for (const Axis& axis : table.axes) variables.push_back(search_variable(axis));
-  PopulationOptions population;
-  population.objectives = optimise->goals.size();
-  population.seed = optimise->seed;
-  const std::size_t usual = std::max<std::size_t>(population.objectives > 1 ? 48 : 24, 8 * variables.size());
-  population.population = std::clamp<std::size_t>(static_cast<std::size_t>(optimise->runs) / 8, 8, usual);
-  // With one goal a fifth of the runs is left for polishing.
-  const std::uint64_t for_population = population.objectives == 1 ? budget - budget / 5 : budget;
-  population.generations = std::max<std::size_t>(1, static_cast<std::size_t>(for_population) / population.population - 1);
-  PopulationSearch search(variables, population);
-  std::vector<Assessment> told;
-  while (!search.done()) {
-    if (!run_batch(search.ask(), told)) return table;
-    search.tell(told);
-  }
-  std::vector<Member> best;
-  if (population.objectives == 1) {
-    best = {search.best()};
-    PatternOptions pattern;
-    pattern.evaluations = budget - std::min(budget, search.told());
-    pattern.least_step = 1e-4;
-    pattern.seed = optimise->seed;
-    PatternSearch polish(variables, search.best(), pattern);
-    while (!polish.done()) {
-      if (!run_batch(polish.ask(), told)) return table;
-      polish.tell(told);
-    }
-    best = {polish.best()};
-  } else {
-    best = search.front();
-  }
-  for (const Member& member : best) {
-    if (violation(member.assessment) > 0) continue;
-    std::vector<double> values;
-    for (std::size_t i = 0; i < member.design.size(); ++i) values.push_back(from_search(table.axes[i], member.design[i]));
-    const auto row = std::find(table.searched_.begin(), table.searched_.end(), values);
+  const Optimum optimum = search_optimum(variables, *optimise, run_batch);
+  if (!optimum.complete) return table;
+  std::vector<Assessment> front;
+  for (const Member& member : optimum.best) {
+    const auto row = std::find(table.searched_.begin(), table.searched_.end(), values_of(member.design));
     table.best.push_back(static_cast<std::uint64_t>(row - table.searched_.begin()));
+    front.push_back(member.assessment);
   }
-  if (!optimise->robustness || table.best.empty()) {
-    table.complete = true;
-    return table;
-  }
+  table.complete = true;
+  if (!optimise->robustness || table.best.empty()) return table;
 
-  // The most balanced design of a front: nearest to the best of every goal, each in parts of the front's extent.
-  table.chosen = table.best.front();
-  if (table.best.size() > 1) {
-    std::vector<Assessment> front;
-    for (const std::uint64_t row : table.best) front.push_back(assessment(row));
-    double least = std::numeric_limits<double>::infinity();
-    for (std::size_t i = 0; i < front.size(); ++i) {
-      double far = 0;
-      for (std::size_t g = 0; g < goals.size(); ++g) {
-        double low = std::numeric_limits<double>::infinity(), high = -low;
-        for (const Assessment& a : front) low = std::min(low, a.objectives[g]), high = std::max(high, a.objectives[g]);
-        if (high > low) far += std::pow((front[i].objectives[g] - low) / (high - low), 2);
-      }
-      if (far < least) least = far, table.chosen = table.best[i];
-    }
-  }
+  table.chosen = table.best[most_balanced(front)];
   const std::vector<std::string> chosen_changes = changes_of(vary, table.searched_[*table.chosen]);
   table.making = resolved(optimise->robustness->vary, chosen_changes);
   table.made_.emplace(model::StudyKind(optimise->robustness->sample), table.making, study.groups);

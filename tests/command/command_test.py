@@ -9,6 +9,7 @@ import json
 import math
 import os
 import pty
+import random
 import re
 import resource
 import select
@@ -29,7 +30,7 @@ except ImportError:
 TOOL = os.environ["SINEWRIGHT"]
 SERIES = os.environ["SINEWRIGHT_SERIES"]
 SOURCE = Path(os.environ["SINEWRIGHT_SOURCE_DIR"])
-COMMANDS = ["run", "inspect", "limit", "plot", "export", "report"]
+COMMANDS = ["run", "inspect", "limit", "study", "plot", "export", "report"]
 
 SHORT = """sinewright: scenario
 name: short
@@ -917,6 +918,259 @@ class Limit(Place):
                 self.assertEqual(list(kept.attrs["overrides"]), run["overrides"])
                 self.assertIn("joint_angle.MCP", kept["summary"])
         self.assertEqual([name for name in self.files() if "packing" in name], [])
+
+
+STUDY = """sinewright: study
+name: few
+runs:
+  close: {scenario: short.yaml, change: [duration=0.15 s]}
+vary:
+  radius: {key: model.drives.flexor.pulley.radius, from: 2 mm, to: 5 mm}
+  voltage: {key: close.timeline.0.voltage, from: 3 V, to: 6 V}
+outcomes: [close.joint_angle.MCP]
+"""
+
+
+class StudyPlace(Place):
+    def study(self, kind, name="few", text=STUDY):
+        return self.write(name, text + kind + "\n")
+
+    def bytes_of(self, name):
+        return (self.folder / name).read_bytes()
+
+    def rows_of(self, name):
+        with (self.folder / name).open(encoding="utf-8-sig") as file:
+            return list(csv.DictReader(file))
+
+
+class Study(StudyPlace):
+    def test_a_sample_gives_a_table_that_other_programs_read(self):
+        result = self.expect(0, "study", self.study("sample: {runs: 16}"))
+        self.assertIn("16 designs", result.stdout)
+        self.assertIn("not certification", result.stdout)
+        self.assertEqual(self.files(), ["out/few.study.csv", "out/few.study.h5"])
+        rows = self.rows_of("out/few.study.csv")
+        self.assertEqual(len(rows), 16)
+        for row in rows:
+            self.assertTrue(2 <= float(row["radius [mm]"]) <= 5 and 3 <= float(row["voltage [V]"]) <= 6)
+            self.assertEqual(row["state"], "met" if float(row["close.joint_angle.MCP [deg]"]) >= 10 else "missed")
+        if h5py:
+            with h5py.File(self.folder / "out/few.study.h5") as table:
+                self.assertEqual(table["varied/radius"].attrs["units"], "m")
+                for i, row in enumerate(rows):
+                    self.assertAlmostEqual(1e3 * table["varied/radius"][i], float(row["radius [mm]"]), 9)
+        # A row by hand: the same scenario with the same values.
+        row = rows[5]
+        self.expect(0 if row["state"] == "met" else 1, "run", self.scenario, "--out", "row.h5", "--quiet", "--set", "duration=0.15 s",
+                    "--set", f"model.drives.flexor.pulley.radius={row['radius [mm]']} mm", "--set", f"timeline.0.voltage={row['voltage [V]']} V")
+        self.expect(0, "export", "row.h5", "--table", "summary", "--display", "--out", "row.csv")
+        summary = {line["key"]: line for line in self.rows_of("row.csv")}
+        self.assertAlmostEqual(float(summary["joint_angle.MCP"]["value"]), float(row["close.joint_angle.MCP [deg]"]), 6)
+
+    def test_json_has_findings_with_units_and_the_best_design(self):
+        told = json.loads(self.expect(0, "study", self.study("optimise: {maximise: [close.joint_angle.MCP], runs: 60}"), "--json").stdout)
+        self.assertEqual(told["kind"], "optimise")
+        (best,) = told["best"]
+        self.assertEqual(best["outcomes"]["close.joint_angle.MCP"]["unit"], "rad")
+        self.assertGreaterEqual(best["outcomes"]["close.joint_angle.MCP"]["value"], told["findings"]["close.joint_angle.MCP.greatest"]["value"])
+        self.assertGreater(best["varied"]["voltage"]["value"], 5.9)
+
+    def test_no_design_that_meets_the_requirements_is_exit_code_1(self):
+        text = STUDY + "require:\n  - {quantity: close.joint_angle.MCP, at_least: 300 deg}\n"
+        result = self.expect(1, "study", self.study("optimise: {maximise: [close.joint_angle.MCP], runs: 20}", text=text))
+        self.assertIn("NO DESIGN MEETS ALL REQUIREMENTS", result.stdout)
+        self.assertIn("missed: close.joint_angle.MCP at least 300 deg", result.stdout)
+
+    def test_a_tenth_of_the_designs_that_fail_are_rows_with_their_reason(self):
+        text = STUDY.replace("from: 2 mm", "from: -0.3333 mm").replace("to: 5 mm", "to: 3 mm")
+        self.expect(0, "study", self.study("sample: {runs: 40, points: latin_hypercube}", text=text))
+        rows = self.rows_of("out/few.study.csv")
+        self.assertEqual(len(rows), 40)
+        for row in rows:
+            self.assertEqual(row["state"] == "invalid", float(row["radius [mm]"]) <= 0)
+            if row["state"] == "invalid":
+                self.assertIn("pulley.radius", row["reason"])
+                self.assertEqual(row["close.joint_angle.MCP [deg]"], "")
+        self.assertEqual(sum(row["state"] == "invalid" for row in rows), 4)
+
+    def test_set_reaches_the_study_the_model_and_one_run(self):
+        study = self.study("sample: {runs: 4}")
+        told = json.loads(self.expect(0, "study", study, "--json", "--set", "sample.runs=6", "--set", "close.duration=0.05 s",
+                                      "--set", "model.drives.flexor.current_limit=0.2 A").stdout)
+        self.assertEqual(told["rows"], 6)
+        plain = json.loads(self.expect(0, "study", study, "--json").stdout)
+        self.assertLess(told["drawn"]["close.joint_angle.MCP"]["value"], plain["drawn"]["close.joint_angle.MCP"]["value"])
+        self.assertIn("clsoe is not a known key", self.expect(2, "study", study, "--set", "clsoe.duration=1 s").stderr)
+
+    def test_a_wrong_outcome_names_place_and_the_nearest(self):
+        result = self.expect(2, "study", self.study("grid: {}", text=STUDY.replace("joint_angle.MCP]", "joint_angel.MCP]")))
+        self.assertIn("few.yaml:8:1: ", result.stderr)
+        self.assertIn("close.joint_angle.MCP", result.stderr)
+        self.assertEqual(self.files(), [])
+
+    def test_the_table_is_the_same_for_any_number_of_threads_to_the_byte(self):
+        study = self.study("sample: {runs: 30}")
+        for n in (1, 2, 5):
+            self.expect(0, "study", study, "--threads", n, "--out", f"with{n}.h5", "--quiet")
+        self.assertEqual(self.bytes_of("with1.h5"), self.bytes_of("with2.h5"))
+        self.assertEqual(self.bytes_of("with1.h5"), self.bytes_of("with5.h5"))
+        self.assertEqual(self.bytes_of("with1.csv"), self.bytes_of("with5.csv"))
+
+
+class StudyResume(StudyPlace):
+    """Tables that were stopped and gone on with are those that nobody stopped."""
+
+    def begin(self, *arguments):
+        return subprocess.Popen([TOOL, *map(str, arguments)], cwd=self.folder, stdin=subprocess.DEVNULL, stdout=subprocess.DEVNULL,
+                                stderr=subprocess.PIPE, text=True)
+
+    def test_killed_at_fifty_random_moments_it_loses_nothing_and_repeats_nothing(self):
+        study = self.study("sample: {runs: 700}")
+        self.expect(0, "study", study, "--quiet", "--out", "whole.h5")
+        journal = self.folder / "killed.journal"
+        # How long a start takes until its first rows are there, on this machine now.
+        begin = time.monotonic()
+        process = self.begin("study", study, "--threads", 1, "--out", "killed.h5")
+        while not (journal.exists() and journal.read_bytes().count(b"\n") > 4) and time.monotonic() - begin < 60:
+            time.sleep(0.001)
+        usual = time.monotonic() - begin
+        process.kill()
+        process.communicate()
+        moments = random.Random(20)
+        kills, done = 0, []
+        while kills < 50:
+            resume = ["--resume"] if journal.exists() else []
+            process = self.begin("study", study, "--threads", 1 + kills % 2, "--out", "killed.h5", *resume)
+            time.sleep(moments.uniform(0, 2 * usual))
+            process.kill()
+            self.assertEqual(process.wait(), -signal.SIGKILL, process.stderr.read())
+            process.stderr.close()
+            kills += 1
+            lines = journal.read_bytes().split(b"\n")[:-1] if journal.exists() else []
+            self.assertEqual(lines[:len(done)], done, "a finished row was lost or written again")
+            self.assertEqual(len({line.split(b" ")[1] for line in lines[1:]}), max(0, len(lines) - 1), "a row was run twice")
+            done = lines
+        self.assertGreater(len(done), 50, "it was killed too early to tell anything")
+        self.assertFalse((self.folder / "killed.h5").exists())
+        self.expect(0, "study", study, "--resume", "--out", "killed.h5", "--quiet")
+        self.assertEqual(self.bytes_of("killed.h5"), self.bytes_of("whole.h5"))
+        self.assertFalse(journal.exists())
+
+    def test_an_optimisation_goes_on_to_the_same_optimum(self):
+        study = self.study("optimise: {maximise: [close.joint_angle.MCP], runs: 80, robustness: {runs: 20, vary: "
+                           "{radius: {key: model.drives.flexor.pulley.radius, plus_minus: 0.1 mm}}}}")
+        self.expect(0, "study", study, "--quiet", "--out", "whole.h5")
+        for _ in range(6):
+            process = self.begin("study", study, "--out", "killed.h5", *(["--resume"] if (self.folder / "killed.journal").exists() else []))
+            time.sleep(0.15)
+            process.kill()
+            process.communicate()
+        if not (self.folder / "killed.h5").exists():  # a quick machine may have come to the end
+            self.expect(0, "study", study, "--resume", "--out", "killed.h5", "--quiet")
+        self.assertEqual(self.bytes_of("killed.h5"), self.bytes_of("whole.h5"))
+
+    def test_ctrl_c_keeps_what_is_finished_and_says_how_to_go_on(self):
+        study = self.study("sample: {runs: 1000}")
+        process = self.begin("study", study)
+        journal = self.folder / "out/few.study.journal"
+        begin = time.monotonic()
+        while not (journal.exists() and journal.read_bytes().count(b"\n") > 20) and time.monotonic() - begin < 60:
+            time.sleep(0.01)
+        process.send_signal(signal.SIGINT)
+        _, told = process.communicate(timeout=30)
+        self.assertEqual(process.returncode, 3)
+        self.assertRegex(told, r"stopped with \d+ rows done, which are kept")
+        self.assertIn("--resume", told)
+        self.assertEqual(self.files(), ["out/few.study.journal"])
+        self.assertEqual(journal.read_bytes().count(b"\n") - 1, int(re.search(r"with (\d+) rows", told).group(1)))
+
+    def test_what_is_there_of_another_study_is_not_taken(self):
+        study = self.study("sample: {runs: 1000}")
+        process = self.begin("study", study)
+        time.sleep(0.5)
+        # Nobody else may write to it meanwhile.
+        self.assertIn("another study is writing this", self.expect(2, "study", study).stderr)
+        process.kill()
+        process.communicate()
+        self.assertIn("left by another study", self.expect(2, "study", study, "--resume", "--set", "sample.seed=2").stderr)
+        self.scenario.write_text(SHORT.replace("0.02 s", "0.03 s"))
+        self.assertIn("left by another study", self.expect(2, "study", study, "--resume").stderr)
+        self.assertIn("nothing to resume", self.expect(2, "study", study, "--resume", "--out", "elsewhere.h5").stderr)
+
+
+def children_of(parent):
+    """Process numbers, from Linux's table of processes."""
+    for place in Path("/proc").glob("[0-9]*/stat"):
+        try:
+            fields = place.read_text().rsplit(")", 1)[1].split()
+        except (FileNotFoundError, ProcessLookupError):
+            continue
+        if int(fields[1]) == parent:
+            yield int(place.parent.name)
+
+
+MPIRUN = os.environ.get("SINEWRIGHT_MPIRUN", "")
+
+
+class StudyRanks(StudyPlace):
+    """Several processes by MPI; what they share must not show."""
+
+    def launch(self, n, *arguments):
+        # Without binding, which would tie each process with all its threads to one core. btl tcp: as between machines.
+        return [MPIRUN, "--oversubscribe", "--bind-to", "none", "--mca", "btl", "tcp,self", "-n", str(n), TOOL, *map(str, arguments)]
+
+    def environment(self):
+        return dict(os.environ, OMPI_ALLOW_RUN_AS_ROOT="1", OMPI_ALLOW_RUN_AS_ROOT_CONFIRM="1")
+
+    def expect_ranks(self, code, n, *arguments):
+        result = subprocess.run(self.launch(n, *arguments), cwd=self.folder, text=True, stdin=subprocess.DEVNULL, capture_output=True,
+                                timeout=240, env=self.environment())
+        self.assertEqual(result.returncode, code, result.stdout + result.stderr)
+        return result
+
+    def test_two_and_three_processes_equal_one_to_the_byte(self):
+        for name, kind in (("few", "sample: {runs: 60}"), ("best", "optimise: {maximise: [close.joint_angle.MCP], runs: 60, robustness: {runs: 10, "
+                           "vary: {radius: {key: model.drives.flexor.pulley.radius, plus_minus: 0.1 mm}}}}")):
+            study = self.study(kind, name)
+            self.expect(0, "study", study, "--threads", 1, "--out", "one.h5", "--quiet")
+            told = self.expect_ranks(0, 2, "study", study, "--threads", 1, "--out", "two.h5")
+            self.assertEqual(told.stdout.count("not certification"), 1)
+            self.expect_ranks(0, 3, "study", study, "--threads", 2, "--out", "three.h5", "--quiet")
+            self.assertEqual(self.bytes_of("one.h5"), self.bytes_of("two.h5"))
+            self.assertEqual(self.bytes_of("one.h5"), self.bytes_of("three.h5"))
+
+    def test_a_mistake_is_told_once_and_ends_all(self):
+        result = self.expect_ranks(2, 2, "study", self.study("grid: {}", text=STUDY.replace("joint_angle.MCP]", "joint_angel.MCP]")))
+        self.assertEqual(result.stderr.count("there is no outcome"), 1)
+
+    def test_a_killed_follower_costs_no_finished_row(self):
+        study = self.study("sample: {runs: 1500}")
+        process = subprocess.Popen(self.launch(2, "study", study, "--threads", 1, "--out", "two.h5"), cwd=self.folder, env=self.environment(),
+                                   stdin=subprocess.DEVNULL, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL, start_new_session=True)
+        journal = self.folder / "two.journal"
+        begin = time.monotonic()
+        while not (journal.exists() and journal.read_bytes().count(b"\n") > 60) and time.monotonic() - begin < 60:
+            time.sleep(0.01)
+        ranks = sorted(child for child in children_of(process.pid) if b"study" in Path(f"/proc/{child}/cmdline").read_bytes())
+        self.assertEqual(len(ranks), 2)
+        os.kill(ranks[-1], signal.SIGKILL)
+        self.assertNotEqual(process.wait(60), 0)
+        done = journal.read_bytes().count(b"\n") - 1
+        self.assertGreater(done, 50)
+        told = self.expect(0, "study", study, "--resume", "--out", "two.h5")
+        self.assertEqual(int(re.search(r"(\d+) rows in", told.stdout).group(1)), 1500 - done)
+        self.expect(0, "study", study, "--out", "one.h5", "--quiet")
+        self.assertEqual(self.bytes_of("one.h5"), self.bytes_of("two.h5"))
+
+    def test_two_machines_in_networks_of_their_own(self):
+        study = self.study("sample: {runs: 60}")
+        self.expect(0, "study", study, "--threads", 1, "--out", "one.h5", "--quiet")
+        result = subprocess.run(["bash", str(SOURCE / "tests/command/two_machines.sh"), MPIRUN, TOOL, "study", str(study), "--threads", "1", "--out", "two.h5", "--quiet"],
+                                cwd=self.folder, text=True, capture_output=True, timeout=200, env=self.environment())
+        if result.returncode == 77:
+            self.skipTest("network namespaces cannot be made here: " + result.stderr)
+        self.assertEqual(result.returncode, 0, result.stdout + result.stderr)
+        self.assertEqual(self.bytes_of("one.h5"), self.bytes_of("two.h5"))
 
 
 if __name__ == "__main__":

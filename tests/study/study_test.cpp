@@ -7,7 +7,8 @@
 #include <fstream>
 
 #include <catch2/catch.hpp>
-#include <unistd.h>
+
+#include "folder.h"
 
 namespace {
 
@@ -15,26 +16,13 @@ using namespace sinewright;
 namespace fs = std::filesystem;
 using Catch::Matchers::Contains;
 
-struct Folder {
-  fs::path path;
-  Folder() {
-    std::string name = (fs::temp_directory_path() / "sinewright-study-XXXXXX").string();
-    REQUIRE(::mkdtemp(name.data()) != nullptr);
-    path = name;
-  }
-  Folder(const Folder&) = delete;
-  Folder& operator=(const Folder&) = delete;
-  ~Folder() { fs::remove_all(path); }
-};
-
 // A pull-in of 0.3 s at a coarse tolerance.
 const std::string kHead =
     "sinewright: study\nname: test\nruns:\n  close:\n    scenario: " SINEWRIGHT_SOURCE_DIR "/scenarios/close-free.yaml\n"
     "    change: [duration=0.25 s, solver.tolerance=0.05, \"require=[{quantity: joint_angle.MCP, at_least: 20 deg}]\", \"timeline=[{at: 0.05 s, drive: flexor, voltage: 6 V}]\"]\n";
 
 study::StudyTable run(const Folder& folder, const std::string& rest, study::StudyOptions options = {}) {
-  const fs::path file = folder.path / "study.yaml";
-  std::ofstream(file) << kHead + rest;
+  const fs::path file = folder.write("study.yaml", kHead + rest);
   reading::Source source;
   const model::Study study = reading::read_study(source, file);
   if (options.journal.empty()) options.journal = folder.path / "journal";
