@@ -25,17 +25,14 @@ void refuse_degenerate(const TriangleMesh& mesh) {
   std::size_t count = 0, first = 0;
   for (std::size_t i = 0; i < mesh.triangles.size(); ++i) {
     const Triangle& t = mesh.triangles[i];
-    const Vector3d& a = mesh.points[t[0]];
-    // Differences of float32 numbers and their products fit a double but for extreme ranges: on one line means exactly 0.
-    if (!(mesh.points[t[1]] - a).cross(mesh.points[t[2]] - a).isZero(0)) continue;
+    if (t[0] != t[1] && t[1] != t[2] && t[2] != t[0]) continue;
     if (count++ == 0) first = i;
   }
   if (count == 0) return;
-  const Triangle& t = mesh.triangles[first];
-  throw MeshProblem(fmt::format("{} of its {} triangles have no area, the first being triangle {} at {}", count,
-                                mesh.triangles.size(), first + 1, shown(mesh.points[t[0]])),
-                    "triangles with three corners that do not lie on one line",
-                    "let a mesh program remove degenerate triangles, or export with a finer tolerance");
+  throw MeshProblem(fmt::format("{} of its {} triangles have two equal corners, the first being triangle {} at {}", count,
+                                mesh.triangles.size(), first + 1, shown(mesh.points[mesh.triangles[first][0]])),
+                    "triangles with three different corners",
+                    "let a mesh program remove degenerate triangles, or export with a coarser tolerance");
 }
 
 // One side of a triangle, under the two points that it joins.

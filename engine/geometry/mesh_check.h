@@ -18,7 +18,8 @@ struct SoundMesh {
 
 /// Refuses a mesh that does not bound a solid. In this order, naming the first place of each fault:
 ///
-/// - degenerate: a triangle with two equal corners, or three on one line;
+/// - degenerate: a triangle with two equal corners (three on one line may be: they enclose nothing, and rounding makes and
+///   unmakes them);
 /// - open: an edge of one triangle only;
 /// - branched: an edge of more than two triangles;
 /// - wound: an edge that its two triangles run along in the same direction, so that one of them faces inwards;

@@ -24,6 +24,12 @@ struct Node {
   std::size_t left = 0;            // its children are left and left + 1; 0: a leaf
 };
 
+struct Plane {
+  Vector3d normal = Vector3d::Zero();  // unit
+  double offset = 0;                   // normal · x on the plane
+  double height = 0;                   // least height of the triangle
+};
+
 class Search {
  public:
   explicit Search(const TriangleMesh& mesh) : mesh_(mesh), order_(mesh.triangles.size()) {
@@ -34,7 +40,9 @@ class Search {
     nodes_.reserve(2 * order_.size() / kLeaf + 16);
     boxes_.reserve(order_.size());
     middles_.reserve(order_.size());
+    planes_.reserve(order_.size());
     for (const Triangle& t : mesh.triangles) {
+      planes_.push_back(plane_of(t));
       Box box(mesh.points[t[0]]);
       box.extend(mesh.points[t[1]]).extend(mesh.points[t[2]]);
       boxes_.push_back(box);
@@ -50,6 +58,19 @@ class Search {
   }
 
  private:
+  [[nodiscard]] Plane plane_of(const Triangle& t) const {
+    const Vector3d ab = mesh_.points[t[1]] - mesh_.points[t[0]], ac = mesh_.points[t[2]] - mesh_.points[t[0]];
+    const Vector3d normal = ab.cross(ac);
+    const double twice_area = normal.norm();
+    const double longest = std::sqrt(std::max({ab.squaredNorm(), ac.squaredNorm(), (ac - ab).squaredNorm()}));
+    Plane plane;
+    if (!(twice_area > tolerance_ * longest)) return plane;  // a needle
+    plane.height = twice_area / longest;
+    plane.normal = normal / twice_area;
+    plane.offset = plane.normal.dot(mesh_.points[t[0]]);
+    return plane;
+  }
+
   void build(std::size_t node, std::size_t begin, std::size_t end) {
     Box box, middles;
     for (std::size_t i = begin; i < end; ++i) {
@@ -109,7 +130,7 @@ class Search {
       throw MeshProblem("it cannot be searched for self-intersections: too many triangles lie in one another's reach",
                         "triangles that are small beside the part",
                         "export the part with another setting, or let a mesh program even out its triangles");
-    if (!boxes_[i].intersects(boxes_[j])) return;
+    if (planes_[i].height == 0 || planes_[j].height == 0 || !boxes_[i].intersects(boxes_[j])) return;
     const Triangle& s = mesh_.triangles[i];
     const Triangle& t = mesh_.triangles[j];
     std::size_t common = 0, of_s = 0, of_t = 0;
@@ -123,29 +144,34 @@ class Search {
     if (common >= 2) return;
     std::optional<Vector3d> at;
     if (common == 1) {
-      at = through(s[(of_s + 1) % 3], s[(of_s + 2) % 3], t);
-      if (!at) at = through(t[(of_t + 1) % 3], t[(of_t + 2) % 3], s);
+      at = through(s[(of_s + 1) % 3], s[(of_s + 2) % 3], j);
+      if (!at) at = through(t[(of_t + 1) % 3], t[(of_t + 2) % 3], i);
     } else {
-      for (std::size_t k = 0; k < 3 && !at; ++k) at = through(s[k], s[(k + 1) % 3], t);
-      for (std::size_t k = 0; k < 3 && !at; ++k) at = through(t[k], t[(k + 1) % 3], s);
+      for (std::size_t k = 0; k < 3 && !at; ++k) at = through(s[k], s[(k + 1) % 3], j);
+      for (std::size_t k = 0; k < 3 && !at; ++k) at = through(t[k], t[(k + 1) % 3], i);
     }
     if (at) found_ = Crossing{std::min(i, j), std::max(i, j), *at};
   }
 
   // Where the edge from p to q goes through a triangle.
-  [[nodiscard]] std::optional<Vector3d> through(std::size_t from, std::size_t to, const Triangle& t) const {
+  [[nodiscard]] std::optional<Vector3d> through(std::size_t from, std::size_t to, std::size_t triangle) const {
     const Vector3d& p = mesh_.points[from];
     const Vector3d& q = mesh_.points[to];
-    const std::array<Vector3d, 3> corner = {mesh_.points[t[0]], mesh_.points[t[1]], mesh_.points[t[2]]};
-    const Vector3d normal = (corner[1] - corner[0]).cross(corner[2] - corner[0]);
-    const double area = normal.norm();
-    const double at_p = normal.dot(p - corner[0]);
-    const double at_q = normal.dot(q - corner[0]);
-    if (at_p * at_q >= 0 || std::min(std::abs(at_p), std::abs(at_q)) <= tolerance_ * area) return std::nullopt;
+    const Plane& plane = planes_[triangle];
+    const double at_p = plane.normal.dot(p) - plane.offset;
+    const double at_q = plane.normal.dot(q) - plane.offset;
+    if (std::min(at_p, at_q) >= -tolerance_ || std::max(at_p, at_q) <= tolerance_) return std::nullopt;
+    // Rounding tilts a triangle by up to its share of the height, and so shifts its plane at a distance.
+    const Triangle& t = mesh_.triangles[triangle];
+    const auto within_rounding = [&](const Vector3d& end, double at) {
+      return std::abs(at) <= tolerance_ * (1 + (end - mesh_.points[t[0]]).norm() / plane.height);
+    };
+    if (within_rounding(p, at_p) || within_rounding(q, at_q)) return std::nullopt;
     const Vector3d x = p + at_p / (at_p - at_q) * (q - p);
     for (std::size_t k = 0; k < 3; ++k) {
-      const Vector3d side = corner[(k + 1) % 3] - corner[k];
-      if (normal.dot(side.cross(x - corner[k])) < -tolerance_ * area * side.norm()) return std::nullopt;
+      const Vector3d& corner = mesh_.points[t[k]];
+      const Vector3d side = mesh_.points[t[(k + 1) % 3]] - corner;
+      if (plane.normal.dot(side.cross(x - corner)) < -tolerance_ * side.norm()) return std::nullopt;
     }
     return x;
   }
@@ -154,6 +180,7 @@ class Search {
   std::vector<std::size_t> order_;
   std::vector<Box> boxes_;
   std::vector<Vector3d> middles_;
+  std::vector<Plane> planes_;
   std::vector<Node> nodes_;
   double tolerance_ = 0;
   std::size_t pairs_ = 0;
