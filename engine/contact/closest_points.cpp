@@ -410,7 +410,8 @@ struct ShapePair::Implementation {
       return;
     }
     hull.emplace(a, b);
-    if (!is_round(*first) || std::holds_alternative<Hull>(*second)) return;
+    const bool has_corners = std::holds_alternative<Hull>(*second) || std::holds_alternative<model::Mesh>(*second);
+    if (!is_round(*first) || has_corners) return;
     seat.translation() = centre_of(*second);
     seat.linear() = axes_of(*second);
     if (const auto* cylinder = std::get_if<Cylinder>(second)) {

@@ -1,7 +1,6 @@
 #pragma once
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <cstddef>
 #include <utility>
@@ -10,12 +9,10 @@
 #include <Eigen/Core>
 #include <Eigen/Geometry>
 
+#include "geometry/triangle_mesh.h"
 #include "quantity/invalid_input.h"
 
 namespace sinewright::geometry {
-
-/// A triangle of a hull: indices into the points, counter-clockwise seen from outside.
-using Triangle = std::array<std::size_t, 3>;
 
 /// The triangles that bound the convex hull of some points, by adding one point after the other: each new
 /// point outside removes the triangles that it sees and is joined to the rim of the hole. Cost points ×

@@ -9,6 +9,7 @@
 #include <fmt/format.h>
 
 #include "geometry/convex_hull.h"
+#include "geometry/mesh_volume.h"
 #include "quantity/invalid_input.h"
 
 namespace sinewright::geometry {
@@ -92,26 +93,14 @@ MassProperties fill(const model::Box& s, double density) {
 }
 
 MassProperties fill(const model::Hull& s, double density) {
-  const std::vector<Triangle> triangles = convex_hull(s.points);
-  // Tetrahedra from a point inside: all volumes add, none cancels.
-  Vector3d inside = Vector3d::Zero();
-  for (const Vector3d& p : s.points) inside += p / static_cast<double>(s.points.size());
-  double volume = 0;
-  Vector3d first = Vector3d::Zero();
-  Matrix3d second = Matrix3d::Zero();
-  for (const Triangle& t : triangles) {
-    const Vector3d a = s.points[t[0]] - inside;
-    const Vector3d b = s.points[t[1]] - inside;
-    const Vector3d c = s.points[t[2]] - inside;
-    const Vector3d sum = a + b + c;
-    const double det = a.dot(b.cross(c));
-    volume += det / 6;
-    first += det / 24 * sum;
-    second += det / 120 * (a * a.transpose() + b * b.transpose() + c * c.transpose() + sum * sum.transpose());
-  }
-  const Vector3d center = first / volume;
-  second -= volume * center * center.transpose();
-  return {density * volume, inside + center, density * inertia_of_moments(second)};
+  const VolumeProperties whole = volume_of(s.points, convex_hull(s.points));
+  return {density * whole.volume, whole.center, density * whole.inertia};
+}
+
+MassProperties fill(const model::Mesh& s, double density) {
+  need_positive(s.volume, "mesh volume", "m³");
+  need_finite(s.center, "mesh center");
+  return {density * s.volume, s.center, density * s.inertia};
 }
 
 }  // namespace

@@ -15,6 +15,7 @@ namespace sinewright::geometry {
 ///     box       m = ρ a b c,          I_x = m (b² + c²)/12 and so on
 ///     hull      sum over the tetrahedra between an inner point and the triangles of the convex hull of the
 ///     points
+///     mesh      the volume properties that it carries (geometry/mesh_volume.h), times ρ
 ///
 /// Elementary; derivations in docs/theory/mass-properties.md. Exact but for rounding.
 /// Checked by tests/geometry/mass_properties_test.cpp.

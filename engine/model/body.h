@@ -17,7 +17,7 @@ struct MassProperties {
   Matrix3d inertia = Matrix3d::Zero();    ///< about the centre of mass, body axes [kg m²]
 };
 
-/// A primitive filled with one density, adding to the mass of its body.
+/// A primitive or part filled with one density, adding to the mass of its body.
 struct Solid {
   Shape shape;
   double density = 0;  ///< [kg/m³]

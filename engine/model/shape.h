@@ -2,6 +2,7 @@
 
 #include <Eigen/Core>
 #include <Eigen/Geometry>
+#include <cstddef>
 #include <string>
 #include <variant>
 #include <vector>
@@ -42,7 +43,18 @@ struct Hull {
   std::vector<Vector3d> points;  ///< [m]
 };
 
-using Shape = std::variant<Sphere, Capsule, Cylinder, Box, Hull>;
+/// A part from a file with a closed surface of triangles, as far as its mass and what it touches need it.
+struct Mesh {
+  std::string file;                        ///< as the model names it
+  std::vector<Vector3d> points;            ///< corners of the convex hull that stands for it in contact and in drawings [m]
+  double inside = 0;                       ///< that hull lies inside the part's own convex hull by at most this [m]
+  double volume = 0;                       ///< [m³]
+  Vector3d center = Vector3d::Zero();      ///< of the volume [m]
+  Matrix3d inertia = Matrix3d::Zero();     ///< of the volume with density 1, about its centre, body axes [m⁵]
+  std::size_t triangles = 0;               ///< in the file
+};
+
+using Shape = std::variant<Sphere, Capsule, Cylinder, Box, Hull, Mesh>;
 
 /// A shape that can touch others, with the name of the surface that covers it.
 struct ContactShape {

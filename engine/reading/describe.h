@@ -9,16 +9,17 @@ namespace sinewright::reading {
 [[nodiscard]] Kind<Matrix3d> turned();
 [[nodiscard]] Kind<model::MassProperties> mass_properties();
 [[nodiscard]] Kind<WrittenSolid> solid();
-[[nodiscard]] Kind<model::Shape> shape(const std::string& key);
+[[nodiscard]] Kind<WrittenForm> shape(const std::string& key);
 
-/// The keys sphere, capsule, cylinder, box, hull, of which exactly one must be there.
+/// The keys sphere, capsule, cylinder, box, hull, stl, of which exactly one must be there.
 template <class T>
-void add_shapes(Record<T>& record, model::Shape T::*member) {
+void add_shapes(Record<T>& record, WrittenForm T::*member) {
   record.one_of("shape", "sphere", member, shape("sphere"), "a ball")
       .one_of("shape", "capsule", member, shape("capsule"), "a rod with round ends")
       .one_of("shape", "cylinder", member, shape("cylinder"), "a cylinder with flat ends")
       .one_of("shape", "box", member, shape("box"), "a box")
-      .one_of("shape", "hull", member, shape("hull"), "the convex hull of points");
+      .one_of("shape", "hull", member, shape("hull"), "the convex hull of points")
+      .one_of("shape", "stl", member, shape("stl"), "a part from an STL file");
 }
 
 template <class T>

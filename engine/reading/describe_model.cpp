@@ -182,7 +182,7 @@ Kind<WrittenBody> body() {
       .may("mass", &WrittenBody::mass, mass_properties(), Absent{"none"},
            "mass as numbers; adds to the solids")
       .may("solids", &WrittenBody::solids, list_of(solid(), "a list of solids", 1), Absent{"none"},
-           "primitives that give mass")
+           "primitives and parts that give mass")
       .may("shapes", &WrittenBody::shapes, named(shape.kind(), "shape"), Absent{"touches nothing"},
            "what can touch objects")
       .check([](WrittenBody& value, const Node& node) {

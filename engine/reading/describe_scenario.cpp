@@ -80,7 +80,7 @@ Kind<WrittenObject> object() {
       .may("mass", &WrittenObject::mass, mass_properties(), Absent{"none"},
            "mass as numbers; a free or spring-held object has this, or solids, or both")
       .may("solids", &WrittenObject::solids, list_of(solid(), "a list of solids", 1), Absent{"none"},
-           "primitives that give mass")
+           "primitives and parts that give mass")
       .may("split_normal", &WrittenObject::split_normal, direction(), Absent{"[0, 1, 0]"},
            "world direction normal to the plane of the split-cylinder reading")
       .check([](WrittenObject& value, const Node& node) {

@@ -1,6 +1,7 @@
 #include <Eigen/Geometry>
 
 #include "reading/describe.h"
+#include "reading/mesh_file.h"
 
 namespace sinewright::reading {
 namespace {
@@ -15,9 +16,9 @@ struct Turn {
 };
 
 template <class S>
-Kind<model::Shape> as_shape(const Record<S>& record) {
-  return turned_into<model::Shape, S>(record.kind(),
-                                      [](S value, const Node&) { return model::Shape(value); });
+Kind<WrittenForm> as_shape(const Record<S>& record) {
+  return turned_into<WrittenForm, S>(record.kind(),
+                                     [](S value, const Node&) { return WrittenForm(model::Shape(value)); });
 }
 
 const std::string kSource = "where the numbers come from: a publication, a measurement, or 'invented'";
@@ -63,7 +64,9 @@ Kind<model::MassProperties> mass_properties() {
   return record.kind();
 }
 
-Kind<model::Shape> shape(const std::string& key) {
+Kind<WrittenForm> shape(const std::string& key) {
+  if (key == "stl")
+    return turned_into<WrittenForm, WrittenMesh>(mesh_shape(), [](WrittenMesh value, const Node&) { return WrittenForm(value); });
   if (key == "sphere") {
     using model::Sphere;
     Record<Sphere> record("sphere", "A ball.");
@@ -122,7 +125,7 @@ Kind<model::Shape> shape(const std::string& key) {
 
 Kind<WrittenSolid> solid() {
   Record<WrittenSolid> record("solid",
-                              "A primitive filled with one density, adding to the mass of its body.");
+                              "A primitive or part filled with one density, adding to the mass of its body.");
   add_shapes(record, &WrittenSolid::shape);
   record.one_of("density", "material", &WrittenSolid::material, name_of("material"), "gives the density")
       .one_of("density", "density", &WrittenSolid::density, quantity("kg/m3", positive()),

@@ -7,6 +7,7 @@
 
 #include "quantity/nearest.h"
 #include "reading/complaint.h"
+#include "reading/mesh_file.h"
 #include "reading/override.h"
 #include "reading/resolve.h"
 
@@ -82,15 +83,34 @@ std::vector<fs::path> used_files(const Node& root, const fs::path& folder) {
 
 // An unreadable file that another one names is reported at the place that names it.
 template <class Open>
-auto open_named(const Node& node, Open open) {
+decltype(auto) open_named(const Node& node, Open open) {
   try {
     return open();
+  } catch (const geometry::MeshProblem&) {
+    throw;
   } catch (const InvalidInput& error) {
     const Place place = node.place();
     throw InvalidInput(
         fmt::format("{}\n  used by: {}{}", error.what(), place.file,
                     place.line > 0 ? fmt::format(":{}:{}", place.line, place.column) : std::string()));
   }
+}
+
+// Shapes of a file in this folder. What is wrong with a mesh is said at the key that names its file.
+Forms forms_from(Source& source, const fs::path& folder) {
+  return [&source, folder](const WrittenForm& form) -> model::Shape {
+    if (const auto* shape = std::get_if<model::Shape>(&form)) return *shape;
+    const auto& written = std::get<WrittenMesh>(form);
+    const Node& node = *written.file.node;
+    try {
+      return settled_mesh(written, open_named(node, [&]() -> const geometry::MeshDigest& {
+        return source.mesh((folder / written.file.text).lexically_normal());
+      }));
+    } catch (const geometry::MeshProblem& problem) {
+      throw complaint(node.place(), fmt::format("{} = {} is not allowed: {}", node.path(), shown(node), problem.trouble),
+                      problem.needed, problem.hint);
+    }
+  };
 }
 
 // A model's files with all changes in them, not read yet.
@@ -174,7 +194,7 @@ model::Model read_model(Source& source, const fs::path& path, const std::vector<
   static const Kind<ModelFile> model_kind = model_file();
   std::vector<PartsFile> parts;
   for (const auto& part_root : opened.parts) parts.push_back(parts_kind.read(*part_root));
-  return resolve_model(model_kind.read(*opened.root), parts);
+  return resolve_model(model_kind.read(*opened.root), parts, forms_from(source, path.parent_path()));
 }
 
 model::Scenario read_scenario(Source& source, const fs::path& path,
@@ -184,7 +204,7 @@ model::Scenario read_scenario(Source& source, const fs::path& path,
   model::Model model = open_named(*opened.root->find("model"), [&] {
     return read_model(source, opened.model_path, file.change, *opened.root->file + ": change", opened.model_overrides);
   });
-  return resolve_scenario(file, std::move(model));
+  return resolve_scenario(file, std::move(model), forms_from(source, path.parent_path()));
 }
 
 std::optional<Quantity> written_quantity(Source& source, const fs::path& path, const std::vector<std::string>& overrides,

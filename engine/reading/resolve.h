@@ -1,5 +1,6 @@
 #pragma once
 
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -7,20 +8,23 @@
 
 namespace sinewright::reading {
 
+/// Gives the shape that is written, with the STL file of a mesh read.
+using Forms = std::function<model::Shape(const WrittenForm&)>;
+
 /// Makes a model of what is written: names become indices, parents come before children, and conditions
 /// between parts are checked.
 /// @param parts  the parts files in the order of use.
-[[nodiscard]] model::Model resolve_model(const ModelFile& file, const std::vector<PartsFile>& parts);
+[[nodiscard]] model::Model resolve_model(const ModelFile& file, const std::vector<PartsFile>& parts, const Forms& forms);
 
 /// The same for a scenario, whose model is resolved already.
-[[nodiscard]] model::Scenario resolve_scenario(const ScenarioFile& file, model::Model model);
+[[nodiscard]] model::Scenario resolve_scenario(const ScenarioFile& file, model::Model model, const Forms& forms);
 
 /// Index of a name in a list, or a message with the known ones.
 [[nodiscard]] int find_name(const Name& name, const std::string& what, const std::vector<std::string>& known);
 
 /// The solids with their densities looked up.
 [[nodiscard]] std::vector<model::Solid> resolve_solids(const std::vector<WrittenSolid>& solids,
-                                                       const std::vector<model::Material>& materials);
+                                                       const std::vector<model::Material>& materials, const Forms& forms);
 
 /// The names of some parts, in order.
 template <class T>

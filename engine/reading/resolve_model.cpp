@@ -117,7 +117,7 @@ model::Build build_of(const Built<Part>& part, const model::Model& model) {
   return {find_name(*part.material, "material", names_of(model.materials)), part.layers};
 }
 
-void resolve_bodies(const ModelFile& file, model::Model& model) {
+void resolve_bodies(const ModelFile& file, const Forms& forms, model::Model& model) {
   const std::vector<std::string> surfaces = names_of(model.surfaces), materials = names_of(model.materials);
   std::map<std::string, const Node*> joints;
   std::vector<std::string> placed;
@@ -139,10 +139,10 @@ void resolve_bodies(const ModelFile& file, model::Model& model) {
     }
     body.fixed = written.fixed;
     body.mass = written.mass;
-    body.solids = resolve_solids(written.solids, model.materials);
+    body.solids = resolve_solids(written.solids, model.materials, forms);
     for (const Entry<WrittenShape>& shape : written.shapes)
       body.shapes.push_back(
-          {shape.name, shape.value.shape, find_name(shape.value.surface, "surface", surfaces)});
+          {shape.name, forms(shape.value.shape), find_name(shape.value.surface, "surface", surfaces)});
     model.bodies.push_back(std::move(body));
     placed.push_back(entry->name);
   }
@@ -279,7 +279,7 @@ int find_name(const Name& name, const std::string& what, const std::vector<std::
 }
 
 std::vector<model::Solid> resolve_solids(const std::vector<WrittenSolid>& solids,
-                                         const std::vector<model::Material>& materials) {
+                                         const std::vector<model::Material>& materials, const Forms& forms) {
   const std::vector<std::string> known = names_of(materials);
   std::vector<model::Solid> resolved;
   for (const WrittenSolid& solid : solids) {
@@ -287,18 +287,18 @@ std::vector<model::Solid> resolve_solids(const std::vector<WrittenSolid>& solids
         solid.material
             ? materials[static_cast<std::size_t>(find_name(*solid.material, "material", known))].density
             : solid.density;
-    resolved.push_back({solid.shape, density});
+    resolved.push_back({forms(solid.shape), density});
   }
   return resolved;
 }
 
-model::Model resolve_model(const ModelFile& file, const std::vector<PartsFile>& parts) {
+model::Model resolve_model(const ModelFile& file, const std::vector<PartsFile>& parts, const Forms& forms) {
   model::Model model;
   model.name = file.name;
   model.about = file.about;
   const WrittenGathered gathered = gather_parts(file, parts, model);
   resolve_pairs(gathered, model);
-  resolve_bodies(file, model);
+  resolve_bodies(file, forms, model);
   resolve_drives(file, gathered, model);
   resolve_cords(file, model);
   return model;

@@ -45,7 +45,7 @@ void resolve_start(const ScenarioFile& file, model::Scenario& scenario) {
   }
 }
 
-void resolve_objects(const ScenarioFile& file, model::Scenario& scenario) {
+void resolve_objects(const ScenarioFile& file, const Forms& forms, model::Scenario& scenario) {
   const std::vector<std::string> surfaces = names_of(scenario.model.surfaces),
                                  bodies = names_of(scenario.model.bodies);
   for (const Entry<WrittenObject>& entry : file.objects) {
@@ -57,9 +57,9 @@ void resolve_objects(const ScenarioFile& file, model::Scenario& scenario) {
     object.name = entry.name;
     object.at = written.at;
     object.rotation = written.rotation;
-    object.shape = {entry.name, written.shape, find_name(written.surface, "surface", surfaces)};
+    object.shape = {entry.name, forms(written.shape), find_name(written.surface, "surface", surfaces)};
     object.mass = written.mass;
-    object.solids = resolve_solids(written.solids, scenario.model.materials);
+    object.solids = resolve_solids(written.solids, scenario.model.materials, forms);
     object.hold = written.hold;
     object.split_normal = written.split_normal;
     scenario.objects.push_back(std::move(object));
@@ -137,7 +137,7 @@ void resolve_loads(const ScenarioFile& file, model::Scenario& scenario) {
 
 }  // namespace
 
-model::Scenario resolve_scenario(const ScenarioFile& file, model::Model model) {
+model::Scenario resolve_scenario(const ScenarioFile& file, model::Model model, const Forms& forms) {
   model::Scenario scenario;
   scenario.name = file.name;
   scenario.about = file.about;
@@ -148,7 +148,7 @@ model::Scenario resolve_scenario(const ScenarioFile& file, model::Model model) {
   scenario.solver = file.solver;
   scenario.record_interval = file.record_interval;
   resolve_start(file, scenario);
-  resolve_objects(file, scenario);
+  resolve_objects(file, forms, scenario);
   check_pairs(file, scenario);
   resolve_timeline(file, scenario);
   resolve_loads(file, scenario);

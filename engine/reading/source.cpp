@@ -9,14 +9,18 @@
 #include <fmt/format.h>
 
 #include "reading/complaint.h"
+#include "geometry/stl.h"
 #include "reading/document.h"
+#include "reading/mesh_file.h"
 
 namespace sinewright::reading {
 namespace {
 
 constexpr std::size_t kLargest = 4'000'000;  // bytes; the largest sensible file has some hundred lines
 
-std::string read_from_disk(const std::string& path) {
+constexpr std::size_t kLargestMesh = 600'000'000;  // bytes: two million triangles in the ASCII form
+
+std::string read_from_disk(const std::string& path, const std::string& what, std::size_t largest) {
   namespace fs = std::filesystem;
   std::error_code error;
   const fs::file_status status = fs::status(path, error);
@@ -25,17 +29,17 @@ std::string read_from_disk(const std::string& path) {
     throw complaint(place, "there is no such file", "",
                     "paths inside a file are relative to the folder of that file");
   if (status.type() == fs::file_type::directory)
-    throw complaint(place, "this is a folder", "a YAML file", "");
+    throw complaint(place, "this is a folder", what, "");
   if (status.type() != fs::file_type::regular && status.type() != fs::file_type::fifo)
-    throw complaint(place, "this is not a readable file", "a YAML file", "");
+    throw complaint(place, "this is not a readable file", what, "");
   std::ifstream in(path, std::ios::binary);
   std::string text;
   std::vector<char> block(1 << 16);
-  while (in && text.size() <= kLargest) {
+  while (in && text.size() <= largest) {
     in.read(block.data(), static_cast<std::streamsize>(block.size()));
     text.append(block.data(), static_cast<std::size_t>(in.gcount()));
   }
-  if (!in.eof() && text.size() <= kLargest)
+  if (!in.eof() && text.size() <= largest)
     throw complaint(place, "the file cannot be read", "", "check that it may be read by you");
   return text;
 }
@@ -87,20 +91,19 @@ Source::Source(const std::vector<std::pair<std::string, std::string>>& texts) : 
     known_.push_back({std::filesystem::path(path).lexically_normal().generic_string(), text});
 }
 
+std::string Source::content(const std::string& name, const std::string& what, std::size_t largest) const {
+  if (from_disk_) return read_from_disk(name, what, largest);
+  const auto found = std::find_if(known_.begin(), known_.end(), [&](const File& file) { return file.path == name; });
+  if (found == known_.end())
+    throw complaint({name, 0, 0}, "there is no such text among the recorded inputs", "", "");
+  return found->text;
+}
+
 const Source::File& Source::text(const std::filesystem::path& path) {
   const std::string name = path.lexically_normal().generic_string();
   for (const File& file : handed_out_)
     if (file.path == name) return file;
-  std::string text;
-  if (from_disk_) {
-    text = read_from_disk(name);
-  } else {
-    const auto found =
-        std::find_if(known_.begin(), known_.end(), [&](const File& file) { return file.path == name; });
-    if (found == known_.end())
-      throw complaint({name, 0, 0}, "there is no such text among the recorded inputs", "", "");
-    text = found->text;
-  }
+  std::string text = content(name, "a YAML file", kLargest);
   if (text.size() > kLargest)
     throw complaint({name, 0, 0}, fmt::format("the file is larger than {} MB", kLargest / 1'000'000),
                     "a model, parts or scenario file", "");
@@ -113,6 +116,20 @@ std::unique_ptr<Node> Source::document(const std::filesystem::path& path) {
   auto known = documents_.find(file.path);
   if (known == documents_.end()) known = documents_.emplace(file.path, parse_document(file.path, file.text)).first;
   return copy_of(*known->second);
+}
+
+const geometry::MeshDigest& Source::mesh(const std::filesystem::path& path) {
+  const std::string name = path.lexically_normal().generic_string();
+  if (const auto known = meshes_.find(name); known != meshes_.end()) return known->second;
+  const std::string bytes = content(name, "an STL file", kLargestMesh);
+  if (bytes.size() > kLargestMesh)
+    throw complaint({name, 0, 0}, fmt::format("the file is larger than {} MB", kLargestMesh / 1'000'000),
+                    fmt::format("an STL file of at most {} million triangles", geometry::most_triangles / 1'000'000),
+                    "export the part with a coarser tolerance, as binary STL");
+  const geometry::MeshDigest digest =
+      !from_disk_ && is_digest(bytes) ? read_digest(*parse_document(name, bytes)) : geometry::digest_mesh(bytes);
+  handed_out_.emplace_back(File{name, written_digest(digest)});
+  return meshes_.emplace(name, digest).first->second;
 }
 
 }  // namespace sinewright::reading

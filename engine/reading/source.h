@@ -8,6 +8,7 @@
 #include <utility>
 #include <vector>
 
+#include "geometry/mesh_digest.h"
 #include "reading/node.h"
 
 namespace sinewright::reading {
@@ -18,7 +19,7 @@ class Source {
  public:
   struct File {
     std::string path;
-    std::string text;  ///< verbatim
+    std::string text;  ///< verbatim; of an STL file its digest
   };
 
   /// Reads from the disk.
@@ -38,14 +39,21 @@ class Source {
   /// every run. @throws InvalidInput as `text` and `parse_document`.
   std::unique_ptr<Node> document(const std::filesystem::path& path);
 
+  /// The STL file at `path`, or its digest among recorded texts; read once. What is handed out for it is the digest.
+  /// @throws InvalidInput as `text`, for a file larger than 600 MB; geometry::MeshProblem as geometry::digest_mesh.
+  const geometry::MeshDigest& mesh(const std::filesystem::path& path);
+
   /// Every text handed out so far, each once, in the order of the first use.
   [[nodiscard]] const std::deque<File>& handed_out() const { return handed_out_; }
 
  private:
+  [[nodiscard]] std::string content(const std::string& name, const std::string& what, std::size_t largest) const;
+
   bool from_disk_ = true;
   std::vector<File> known_;
   std::deque<File> handed_out_;
   std::map<std::string, std::shared_ptr<const Node>> documents_;  // by path
+  std::map<std::string, geometry::MeshDigest> meshes_;            // by path
 };
 
 }  // namespace sinewright::reading

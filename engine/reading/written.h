@@ -3,6 +3,7 @@
 #include <optional>
 #include <string>
 #include <utility>
+#include <variant>
 #include <vector>
 
 #include "model/limit.h"
@@ -44,14 +45,24 @@ struct Heading {
 
 struct PartsFile : Heading, WrittenParts {};
 
+/// A shape from an STL file, which is not read yet.
+struct WrittenMesh {
+  Name file;
+  double unit = 0;  // [m]
+  Vector3d at = Vector3d::Zero();
+  Matrix3d turned = Matrix3d::Identity();
+};
+
+using WrittenForm = std::variant<model::Shape, WrittenMesh>;
+
 struct WrittenSolid {
-  model::Shape shape;
+  WrittenForm shape;
   std::optional<Name> material;
   double density = 0;
 };
 
 struct WrittenShape {
-  model::Shape shape;
+  WrittenForm shape;
   Name surface;
 };
 
@@ -146,7 +157,7 @@ struct ModelFile : Heading, WrittenParts {
 struct WrittenObject {
   Vector3d at = Vector3d::Zero();
   Matrix3d rotation = Matrix3d::Identity();
-  model::Shape shape;
+  WrittenForm shape;
   Name surface;
   std::optional<model::MassProperties> mass;
   std::vector<WrittenSolid> solids;

@@ -24,7 +24,7 @@ void write_text(hid_t place, const std::string& name, const std::string& text, c
   describe(dataset.id(), "1", description);
 }
 
-// A text that contains a zero byte (a binary mesh) cannot be an HDF5 string; it is kept as bytes.
+// A text that contains a zero byte cannot be an HDF5 string; it is kept as bytes.
 void write_content(hid_t place, const std::string& name, const std::string& path, const std::string& content) {
   Handle dataset;
   if (content.find('\0') == std::string::npos) {

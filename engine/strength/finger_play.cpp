@@ -14,6 +14,12 @@ namespace {
 
 using Eigen::Vector3d;
 
+double end_of(const std::vector<Vector3d>& points) {
+  double end = -std::numeric_limits<double>::infinity();
+  for (const Vector3d& point : points) end = std::max(end, point.x());
+  return end;
+}
+
 // Largest x of a shape.
 double end_of(const model::Shape& shape) {
   return std::visit(
@@ -26,11 +32,7 @@ double end_of(const model::Shape& shape) {
                    c.radius * std::sqrt(std::max(0.0, 1 - along * along));
           },
           [](const model::Box& b) { return b.center.x() + (b.rotation.row(0).cwiseAbs() * b.size)(0) / 2; },
-          [](const model::Hull& h) {
-            double end = -std::numeric_limits<double>::infinity();
-            for (const Vector3d& point : h.points) end = std::max(end, point.x());
-            return end;
-          }},
+          [](const model::Hull& h) { return end_of(h.points); }, [](const model::Mesh& m) { return end_of(m.points); }},
       shape);
 }
 

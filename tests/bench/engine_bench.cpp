@@ -1,7 +1,12 @@
 // Cost of the parts of a step, on the demo finger's grasp.
 
 #include <benchmark/benchmark.h>
+#include <fmt/format.h>
 
+#include "../geometry/mesh_shapes.h"
+#include "geometry/mesh_check.h"
+#include "geometry/mesh_digest.h"
+#include "geometry/stl.h"
 #include "shipped.h"
 #include "simulation/run.h"
 #include "simulation/stage.h"
@@ -78,6 +83,42 @@ void closest_points(benchmark::State& bench) {
   bench.SetLabel(bench.range(0) == 0 ? "capsule-cylinder, closed form" : "capsule-hull, Bullet");
 }
 BENCHMARK(closest_points)->Arg(0)->Arg(1)->Unit(benchmark::kMicrosecond);
+
+// A part of about 249,000 triangles, from the bytes of its file to what the engine keeps of it.
+void stl_part(benchmark::State& bench) {
+  const mesh_shapes::Soup soup = bench.range(0) == 0 ? mesh_shapes::torus(20, 5, 500, 249) : mesh_shapes::ball(20, 144);
+  const std::string bytes = bench.range(1) == 0 ? mesh_shapes::binary_stl(soup) : mesh_shapes::ascii_stl(soup);
+  for (auto _ : bench) benchmark::DoNotOptimize(geometry::digest_mesh(bytes));
+  bench.SetLabel(fmt::format("{}, {}", bench.range(0) == 0 ? "torus" : "ball", bench.range(1) == 0 ? "binary" : "ASCII"));
+}
+BENCHMARK(stl_part)->Args({0, 0})->Args({0, 1})->Args({1, 0})->Args({1, 1})->Unit(benchmark::kMillisecond);
+
+// Its steps.
+void stl_step(benchmark::State& bench) {
+  const std::string bytes = mesh_shapes::binary_stl(mesh_shapes::torus(20, 5, 500, 249));
+  const geometry::TriangleMesh mesh = geometry::read_stl(bytes);
+  for (auto _ : bench) {
+    if (bench.range(0) == 0) benchmark::DoNotOptimize(geometry::read_stl(bytes));
+    if (bench.range(0) == 1) benchmark::DoNotOptimize(geometry::check_mesh(mesh));
+    if (bench.range(0) == 2) benchmark::DoNotOptimize(geometry::volume_of(mesh.points, mesh.triangles));
+    if (bench.range(0) == 3) benchmark::DoNotOptimize(geometry::touching_hull(mesh.points));
+  }
+  const char* const labels[] = {"read", "checks and volume", "volume alone", "hull"};
+  bench.SetLabel(labels[bench.range(0)]);
+}
+BENCHMARK(stl_step)->DenseRange(0, 3)->Unit(benchmark::kMillisecond);
+
+void hull_corners(benchmark::State& bench) {
+  std::vector<Eigen::Vector3d> points;
+  for (const auto& triangle : mesh_shapes::ball(0.02, 60)) points.insert(points.end(), triangle.begin(), triangle.end());
+  const geometry::TouchingHull hull = geometry::touching_hull(points, static_cast<std::size_t>(bench.range(0)));
+  const contact::ShapePair pair(model::Capsule{{0, 0, 0}, {0.03, 0, 0}, 0.008}, model::Hull{hull.points});
+  Eigen::Isometry3d a = Eigen::Isometry3d::Identity(), b = Eigen::Isometry3d::Identity();
+  a.translation() = Eigen::Vector3d(-0.01, 0.0272, 0.001);
+  for (auto _ : bench) benchmark::DoNotOptimize(pair.closest(a, b));
+  bench.SetLabel(fmt::format("ball of 20 mm, {:.2f} mm inside", 1e3 * hull.inside));
+}
+BENCHMARK(hull_corners)->Arg(50)->Arg(100)->Arg(200)->Arg(400)->Unit(benchmark::kMicrosecond);
 
 }  // namespace
 

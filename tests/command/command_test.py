@@ -616,6 +616,76 @@ class Report(Place):
         self.assertEqual(self.files(), ["a.h5", "a.html"])
 
 
+class StlParts(Place):
+    """A scenario with a phalanx and an object from STL files."""
+
+    def setUp(self):
+        super().setUp()
+        text = (SOURCE / "scenarios" / "grasp-oval.yaml").read_text()
+        self.scenario = self.write("oval", re.sub(r"duration: .*", "duration: 0.4 s", text[:text.index("timeline:")]) +
+                                   "timeline:\n  - {at: 0.02 s, drive: flexor, voltage: 6 V}\n")
+        self.mesh = self.folder / "models" / "meshes" / "oval-grip.stl"
+
+    def test_what_was_taken_of_each_file_is_told(self):
+        result = self.expect(0, "run", self.scenario, "--out", "a.h5")
+        self.assertRegex(result.stdout, r"(?m)^  distal +meshes/printed-distal.stl: 384 triangles, .* × 13 mm; [0-9.]+ cm³, [0-9.]+ g$")
+        self.assertRegex(result.stdout, r"(?m)^  grip +\S*oval-grip.stl: 1360 triangles, .* × 36 × 80 mm; touches as a hull of 200 corners, "
+                                        r"up to 0\.\d+ mm inside the part$")
+        told = json.loads(self.expect(0, "run", self.scenario, "--json", "--out", "a.h5").stdout)["stl_parts"]
+        self.assertEqual([(part["part"], part["triangles"]) for part in told], [("distal", 384), ("grip", 1360)])
+        self.assertAlmostEqual(told[0]["mass"]["value"], 0.93e3 * told[0]["volume"]["value"], delta=1e-15)
+        change = "bodies.distal.solids=[{stl: {file: meshes/printed-distal.stl, unit: mm}, density: 2 g/cm3}]"
+        seen = json.loads(self.expect(0, "inspect", "models/demo-finger.yaml", "--json", "--set", change).stdout)
+        self.assertAlmostEqual(seen["bodies"]["distal"]["mass"]["value"], 2e3 * told[0]["volume"]["value"], delta=1e-12)
+        self.assertEqual(seen["stl_parts"][0]["file"], "meshes/printed-distal.stl")
+        self.assertNotIn("stl_parts", json.loads(self.expect(0, "inspect", "models/demo-finger.yaml", "--json").stdout))
+
+    def test_a_record_runs_again_to_the_byte_without_the_files(self):
+        self.expect(0, "run", self.scenario, "--quiet", "--out", "a.h5")
+        shutil.rmtree(self.folder / "models")
+        shutil.rmtree(self.folder / "scenarios")
+        self.expect(0, "run", "a.h5", "--quiet", "--out", "b.h5")
+        self.assertTrue((self.folder / "a.h5").read_bytes() == (self.folder / "b.h5").read_bytes(), "the two records differ")
+        self.expect(0, "plot", "a.h5", "--quiet", "--out", "figures")
+        # Unit, place and density still act on what the record keeps.
+        smaller = self.expect(0, "run", "a.h5", "--out", "c.h5", "--set", "objects.grip.stl.unit=cm", "--set", "objects.grip.at=[0 mm, -400 mm, 0 mm]")
+        self.assertIn("418.7 × 360 × 800 mm", smaller.stdout)
+
+    def test_a_broken_part_is_bad_input_with_the_place_and_the_trouble(self):
+        whole = self.mesh.read_bytes()
+        for content, words in [(whole[:-50], "has 68034"), (whole + b"x", "has 68085"), (b"", "the file is empty"),
+                               (whole[:80] + (1359).to_bytes(4, "little") + whole[84:-50], "the mesh is open: 3 of its"),
+                               (whole[:96] + b"\x00\x00\xc0\x7f" + whole[100:], "triangle 1 of 1360 has a corner whose coordinate")]:
+            with self.subTest(words):
+                self.mesh.write_bytes(content)
+                result = self.expect(2, "run", self.scenario, "--out", "a.h5")
+                self.assertEqual(result.stdout, "")
+                self.assertRegex(result.stderr, r"^\S*oval.yaml:\d+:\d+: objects.grip.stl.file = ../models/meshes/oval-grip.stl is not allowed: ")
+                self.assertIn(words, result.stderr)
+                self.assertIn("\n  needed: ", result.stderr)
+        self.mesh.unlink()
+        result = self.expect(2, "run", self.scenario, "--out", "a.h5")
+        self.assertRegex(result.stderr, r"(?s)oval-grip.stl: there is no such file.*used by: \S*oval.yaml:\d+:\d+")
+        self.assertEqual(self.files(), [])
+
+    def test_the_review_shows_the_hull_with_closed_faces_and_compares_what_was_read(self):
+        self.expect(0, "run", self.scenario, "--quiet", "--out", "a.h5")
+        content = bytearray(self.mesh.read_bytes())
+        content[0:8] = b"exported"   # another file of the same shape
+        self.mesh.write_bytes(content)
+        self.expect(0, "run", self.scenario, "--quiet", "--out", "b.h5")
+        self.expect(0, "report", "a.h5", "b.h5", "-o", "ab.html", "--data", "ab.json")
+        data = json.loads((self.folder / "ab.json").read_text())
+        self.assertEqual([row["place"] for row in data["comparison"]["inputs"]], ["oval-grip.stl: fingerprint"])
+        hulls = [shape for body in data["records"][0]["scene"]["bodies"] for shape in body["shapes"] if shape["kind"] == "hull"]
+        self.assertEqual(len(hulls), 2)
+        for hull in hulls:
+            edges = [(face[k], face[(k + 1) % 3]) for face in hull["faces"] for k in range(3)]
+            self.assertEqual(len(set(edges)), len(edges))
+            self.assertEqual({(b, a) for a, b in edges}, set(edges))
+            self.assertEqual(len(hull["faces"]), 2 * len(hull["points"]) - 4)   # Euler
+
+
 class Quiet(Place):
     def test_quiet_prints_nothing_and_still_works(self):
         result = self.expect(0, "run", self.scenario, "--quiet")

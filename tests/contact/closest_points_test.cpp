@@ -67,6 +67,12 @@ struct Named {
   Shape shape;
 };
 
+model::Mesh mesh_of(std::vector<Vector3d> corners) {
+  model::Mesh mesh;
+  mesh.points = std::move(corners);
+  return mesh;
+}
+
 // One shape of each kind, off-centre and askew in its body frame so that a forgotten transform shows.
 std::vector<Named> zoo() {
   Random random(7);
@@ -581,6 +587,29 @@ TEST_CASE("closest points: a pose that is not finite gives a gap that is not a n
       CHECK(std::isnan(pair.closest(at(0, 0, 0), at(0, std::numeric_limits<double>::infinity(), 0)).gap));
     }
   }
+}
+
+TEST_CASE("closest points: a mesh touches as the hull of its corners, and as a box where it is one", "[contact][analytic]") {
+  Random random(19);
+  const Vector3d size(0.02, 0.03, 0.04);
+  std::vector<Vector3d> corners;
+  for (int k = 0; k < 8; ++k) corners.push_back(size.cwiseProduct(Vector3d(k & 1, (k >> 1) & 1, (k >> 2) & 1) - Vector3d::Constant(0.5)));
+  const Box box{Vector3d::Zero(), size};
+  for (const Named& other : zoo()) {
+    CAPTURE(other.name);
+    const ShapePair as_mesh(mesh_of(corners), other.shape), as_hull(Hull{corners}, other.shape), as_box(box, other.shape);
+    CHECK_FALSE(as_mesh.closed_form());
+    for (int i = 0; i < 50; ++i) {
+      Isometry3d X_WA = random.pose(), X_WB = random.pose();
+      X_WA.translation() += 0.1 * random.vector(1).normalized();
+      const ClosestPoints mesh = as_mesh.closest(X_WA, X_WB), hull = as_hull.closest(X_WA, X_WB), exact = as_box.closest(X_WA, X_WB);
+      CHECK(mesh.gap == hull.gap);
+      CHECK(mesh.normal == hull.normal);
+      CHECK(mesh.radius == hull.radius);
+      CHECK(std::abs(mesh.gap - exact.gap) < 1e-7);
+    }
+  }
+  CHECK_THROWS_AS(ShapePair(mesh_of({}), box), InvalidInput);
 }
 
 TEST_CASE("closest points: impossible shapes are refused", "[closest][errors]") {

@@ -213,6 +213,16 @@ const Break kBreaks[] = {
   {"model.yaml", "      - {anchor: [20 mm, 4 mm, 0 mm], in: phalanx}", "      - @@{guide: [5 mm, 0 mm, 0 mm], in: phalanx, radius: 5 mm, side: [0, 1, 0]}\n      - {anchor: [20 mm, 4 mm, 0 mm], in: phalanx}", "cords.return.path.2 = (a map) is not allowed", "between two guides"},
   {"model.yaml", "- {anchor: [-20 mm, 4 mm, 0 mm], in: knuckle}", "- {pulley: @@flexor, at: [-20 mm, 4 mm, 0 mm]}", "cords.return.path.0.pulley = flexor is not allowed", "the cord 'flexor' is wound on it already"},
   {"model.yaml", "    path:\n      - {anchor: [-20 mm, 4 mm, 0 mm], in: knuckle}\n      - {guide: [0 mm, 0 mm, 0 mm], in: knuckle, axis: [0, 0, 1], radius: 5 mm, side: [0, 1, 0]}\n      - {anchor: [20 mm, 4 mm, 0 mm], in: phalanx}\n", "    path:\n      @@- {anchor: [-20 mm, 4 mm, 0 mm], in: knuckle}\n", "cords.return.path = (a list of 1) is not allowed", "2 or more points"},
+  // parts from STL files
+  {"model.yaml", "{stl: {file: box.stl, unit: cm, at", "{@@stl: {file: box.stl, at", "bodies.phalanx.solids.2.stl.unit is missing", "an STL file does not say"},
+  {"model.yaml", "{stl: {file: box.stl, unit: cm, at", "{@@stl: {unit: cm, at", "bodies.phalanx.solids.2.stl.file is missing", "binary or ASCII"},
+  {"model.yaml", "{stl: {file: box.stl, unit: cm, at", "{stl: {file: box.stl, unit: @@1 mm, at", "bodies.phalanx.solids.2.stl.unit = 1 mm is not allowed", "one of: mm, cm, m, um, inch"},
+  {"model.yaml", "{stl: {file: box.stl, unit: cm, at", "{stl: {file: box.stl, unit: @@um, at", "bodies.phalanx.solids.2.stl.unit = um is not allowed: the part would be 0.00458 mm long", "between 0.1 mm and 5 m"},
+  {"model.yaml", "{stl: {file: box.stl, unit: cm, at", "{stl: {file: box.stl, unit: cm, @@scale: 2, at", "bodies.phalanx.solids.2.stl.scale is not a known key", "one of: file, unit, at, turned"},
+  {"model.yaml", "{stl: {file: box.stl, unit: cm, at", "{stl: {file: @@[box.stl], unit: cm, at", "bodies.phalanx.solids.2.stl.file = (a list of 1) is not allowed", "a text"},
+  {"model.yaml", "{stl: {file: box.stl, unit: cm, at", "{stl: {file: @@parts.yaml, unit: cm, at", "bodies.phalanx.solids.2.stl.file = parts.yaml is not allowed: as binary STL its header announces", "no STL file"},
+  {"model.yaml", "{stl: {file: box.stl, unit: cm, at: [10 mm, 0 mm, 0 mm]", "{stl: {file: box.stl, unit: cm, at: [@@10, 0 mm, 0 mm]", "bodies.phalanx.solids.2.stl.at.0 = 10 is not allowed", "the unit is missing"},
+  {"scenario.yaml", "  knob:\n    at: [0 mm, -90 mm, 0 mm]\n    stl: {file: box.stl, unit: mm}", "  knob:\n    sphere: {radius: 5 mm}\n    @@stl: {file: box.stl, unit: mm}", "objects.knob.stl is not allowed beside sphere", "exactly one of"},
   // scenarios
     {"scenario.yaml", "start: {MCP: 5 deg}", "start: {@@MPC: 5 deg}", "start.MPC: there is no such joint", "nearest known joint is 'MCP'"},
   {"scenario.yaml", "start: {MCP: 5 deg}", "start: {MCP: @@100 deg}", "start.MCP = 100 deg is not allowed", "within the end stops, -5 deg to 90 deg"},

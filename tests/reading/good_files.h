@@ -25,7 +25,8 @@ inline Texts all() {
           {"model.yaml", text("model.yaml")},
           {"scenario.yaml", text("scenario.yaml")},
           {"limit.yaml", text("limit.yaml")},
-          {"study.yaml", text("study.yaml")}};
+          {"study.yaml", text("study.yaml")},
+          {"box.stl", text("box.stl")}};
 }
 
 }  // namespace good_files

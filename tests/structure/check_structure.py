@@ -8,7 +8,7 @@ import sys
 from pathlib import Path
 
 # Low floors first: a floor includes only itself and floors before it.
-FLOORS = ["quantity", "model", "reading", "geometry", "dynamics", "friction", "drive", "contact", "solver",
+FLOORS = ["quantity", "model", "geometry", "reading", "dynamics", "friction", "drive", "contact", "solver",
           "simulation", "record", "strength", "study"]
 
 # Each outside library belongs to one floor; only that floor, its own tests and the benchmarks (which set a library's

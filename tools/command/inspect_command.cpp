@@ -7,6 +7,7 @@
 
 #include "commands.h"
 #include "fits_text.h"
+#include "mesh_text.h"
 #include "quantity/quantity.h"
 #include "reading/reading.h"
 #include "simulation/observe.h"
@@ -68,6 +69,10 @@ void parts(const System& system, Report& report) {
     entry["pin_distance"] = {{"value", body.hinge->at.norm()}, {"unit", "m"}};
   }
   report.line(fmt::format("  moving mass    {:.2f} g", 1e3 * whole));
+  const std::string meshes = mesh_text(system.scenario);
+  if (meshes.empty()) return;
+  report.text += "\nParts from STL files\n" + meshes;
+  report.json["stl_parts"] = mesh_json(system.scenario);
 }
 
 void drives(const System& system, Report& report) {

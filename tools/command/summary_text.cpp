@@ -8,6 +8,7 @@
 #include <nlohmann/json.hpp>
 #include <vector>
 
+#include "mesh_text.h"
 #include "quantity/quantity.h"
 #include "simulation/observe.h"
 #include "simulation/summary.h"
@@ -250,6 +251,11 @@ std::string summary_text(const simulation::System& system, const simulation::Run
   heading("Margins (capacity / demand)");
   text += margins_text(margins, asked, sizes);
 
+  if (const std::string meshes = mesh_text(system.scenario); !meshes.empty()) {
+    heading("Parts from STL files");
+    text += meshes;
+  }
+
   heading("Check");
   line("energy residual", fmt::format("{:.3g} % of the energy turned over", 100 * of("energy_residual")));
   line("steps", fmt::format("{} ({} of second order, {} rejected)", result.counters.steps, result.counters.second_order,
@@ -287,6 +293,7 @@ std::string summary_json(const simulation::System& system, const simulation::Run
     values[value.key] = entry;
   }
   add_margins(json, margins, asked, sizes);
+  if (nlohmann::ordered_json meshes = mesh_json(system.scenario); !meshes.empty()) json["stl_parts"] = std::move(meshes);
   json["requirements"] = nlohmann::ordered_json::array();
   for (const auto& verdict : result.verdicts) {
     nlohmann::ordered_json entry;

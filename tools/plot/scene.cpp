@@ -79,6 +79,8 @@ std::vector<Point> outline(const model::Shape& shape, const Placed& at) {
                                                       k & 1 ? 1 : -1, k & 2 ? 1 : -1, k & 4 ? 1 : -1))));
   if (const auto* hull = std::get_if<model::Hull>(&shape))
     for (const Vector3d& point : hull->points) corner(point);
+  if (const auto* mesh = std::get_if<model::Mesh>(&shape))
+    for (const Vector3d& point : mesh->points) corner(point);
   return hull_of(std::move(points));
 }
 

@@ -9,6 +9,7 @@
 
 #include <fmt/format.h>
 
+#include "geometry/convex_hull.h"
 #include "plot/scene.h"
 #include "quantity/quantity.h"
 #include "reading/reading.h"
@@ -90,6 +91,13 @@ class Tables {
 Json mm(const Vector3d& v) { return {1e3 * v.x(), 1e3 * v.y(), 1e3 * v.z()}; }
 Json plain(const Vector3d& v) { return {v.x(), v.y(), v.z()}; }
 
+Json hull_data(const std::vector<Vector3d>& points) {
+  Json json = {{"kind", "hull"}, {"points", Json::array()}, {"faces", Json::array()}};
+  for (const Vector3d& point : points) json["points"].push_back(mm(point));
+  for (const geometry::Triangle& face : geometry::convex_hull(points)) json["faces"].push_back({face[0], face[1], face[2]});
+  return json;
+}
+
 Json shape_data(const model::Shape& shape, const char* role) {
   Json json;
   if (const auto* s = std::get_if<model::Sphere>(&shape)) json = {{"kind", "sphere"}, {"center", mm(s->center)}, {"radius", 1e3 * s->radius}};
@@ -101,10 +109,8 @@ Json shape_data(const model::Shape& shape, const char* role) {
     for (int r = 0; r < 3; ++r)
       for (int c = 0; c < 3; ++c) json["rotation"].push_back(s->rotation(r, c));
   }
-  if (const auto* s = std::get_if<model::Hull>(&shape)) {
-    json = {{"kind", "hull"}, {"points", Json::array()}};
-    for (const Vector3d& point : s->points) json["points"].push_back(mm(point));
-  }
+  if (const auto* s = std::get_if<model::Hull>(&shape)) json = hull_data(s->points);
+  if (const auto* s = std::get_if<model::Mesh>(&shape)) json = hull_data(s->points);
   json["role"] = role;
   return json;
 }
