@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "model/bill.h"
 #include "model/fit.h"
 #include "model/material.h"
 #include "model/shape.h"
@@ -21,6 +22,7 @@ struct MassProperties {
 struct Solid {
   Shape shape;
   double density = 0;  ///< [kg/m³]
+  int material = -1;   ///< index into Model::materials; −1: its density was given as a number
 };
 
 /// Coefficients of a dry sliding pair; static >= kinetic.
@@ -41,6 +43,7 @@ struct Pin {
   double eye_width = 0;    ///< of the inner lug, along the pin [m]; 0: not described, as the next two
   double cheek_width = 0;  ///< of each outer lug [m]
   double gap = -1;         ///< between inner and outer lug on each side, washer and play [m]; −1: not described
+  Price price = std::nullopt;
 };
 
 /// The inner lug about its pin, at its rounded end. Its thickness is the pin's eye width.
@@ -61,6 +64,7 @@ struct Washers {
   double axial_clearance = 0; ///< data for the play estimate [m]
   WasherLaw law = WasherLaw::uniform_wear;
   Build build = {};
+  Price price = std::nullopt;  ///< of one
 };
 
 /// A one-sided elastic stop at either end of the joint's range.
@@ -102,6 +106,7 @@ struct Body {
   std::optional<MassProperties> mass;  ///< given by numbers; a hinged body has this, or solids, or both (they add up)
   std::vector<Solid> solids;
   std::vector<ContactShape> shapes;    ///< what can touch objects
+  Price price = std::nullopt;          ///< of the whole body, in place of what its solids cost
 };
 
 }  // namespace sinewright::model

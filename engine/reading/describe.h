@@ -32,6 +32,12 @@ void add_heading(Record<T>& record, const std::string& file_kind, bool needs_nam
   record.may("about", &Heading::about, text(), Absent{"none"}, "what it is and where it comes from");
 }
 
+/// What one piece costs.
+template <class T, class C>
+void add_price(Record<T>& record, model::Price C::*member, const std::string& about = "of one, in the model's currency") {
+  record.may("price", member, number(not_negative()), Absent{"no price"}, about);
+}
+
 /// static and kinetic coefficient of a dry pair.
 [[nodiscard]] Kind<model::DryFriction> dry_friction();
 

@@ -166,6 +166,8 @@ Kind<model::Material> material() {
            "thinnest wall that the process makes soundly; thinner ones are warned of")
       .may("least_hole", &Material::least_hole, quantity("m", positive()), Absent{"no warning"},
            "smallest hole that the process leaves open; smaller ones are warned of")
+      .may("price", &Material::price, quantity("m-3", not_negative()), Absent{"no price"},
+           "per volume of the solids made of it, in the model's currency")
       .need("source", &Material::source, text(), kSource)
       .check([](Material& value, const Node& node) {
         if (value.strength_across > 0 && value.strength == 0)
@@ -252,6 +254,8 @@ Kind<model::Line> line() {
            "at which the straight cord breaks")
       .may("breaking_stretch", &Line::breaking_stretch, number({1, 1e3, true, false, "> 1"}), Absent{"not checked"},
            "of an elastic cord: length at which it breaks over free length")
+      .may("price", &Line::price, quantity("m-1", not_negative()), Absent{"no price"},
+           "per length of the cord without tension, in the model's currency")
       .need("source", &Line::source, text(), kSource)
       .check([](Line& value, const Node&) {
         if (auto* law = std::get_if<RubberLaw>(&value.law); law != nullptr && law->area == 0)
@@ -300,6 +304,7 @@ Kind<model::Motor> motor() {
                             "");
         }
       });
+  add_price(record, &Motor::price);
   return record.kind();
 }
 
@@ -329,6 +334,7 @@ Kind<model::Gearhead> gearhead() {
         if (value.backlash > 0 && value.torsional_stiffness == 0)
           throw missing(node, "torsional_stiffness", "a torsional stiffness, because backlash is given");
       });
+  add_price(record, &Gearhead::price);
   return record.kind();
 }
 

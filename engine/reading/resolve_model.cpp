@@ -139,6 +139,7 @@ void resolve_bodies(const ModelFile& file, model::Model& model) {
     }
     body.fixed = written.fixed;
     body.mass = written.mass;
+    body.price = written.price;
     body.solids = resolve_solids(written.solids, model.materials);
     for (const Entry<WrittenShape>& shape : written.shapes)
       body.shapes.push_back(
@@ -235,6 +236,7 @@ void resolve_cords(const ModelFile& file, model::Model& model) {
     cord.slack = written.slack;
     cord.lump_bends = written.lump_bends;
     cord.knot = written.knot;
+    cord.allowance = written.allowance;
     Vector3d before = Vector3d::Zero();
     for (std::size_t i = 0; i < written.path.size(); ++i) {
       model::PathPoint point = written.path[i].point;
@@ -283,11 +285,9 @@ std::vector<model::Solid> resolve_solids(const std::vector<WrittenSolid>& solids
   const std::vector<std::string> known = names_of(materials);
   std::vector<model::Solid> resolved;
   for (const WrittenSolid& solid : solids) {
-    const double density =
-        solid.material
-            ? materials[static_cast<std::size_t>(find_name(*solid.material, "material", known))].density
-            : solid.density;
-    resolved.push_back({solid.shape, density});
+    const int material = solid.material ? find_name(*solid.material, "material", known) : -1;
+    const double density = material < 0 ? solid.density : materials[static_cast<std::size_t>(material)].density;
+    resolved.push_back({solid.shape, density, material});
   }
   return resolved;
 }
@@ -296,11 +296,16 @@ model::Model resolve_model(const ModelFile& file, const std::vector<PartsFile>& 
   model::Model model;
   model.name = file.name;
   model.about = file.about;
+  model.currency = file.currency;
   const WrittenGathered gathered = gather_parts(file, parts, model);
   resolve_pairs(gathered, model);
   resolve_bodies(file, model);
   resolve_drives(file, gathered, model);
   resolve_cords(file, model);
+  for (const Entry<model::BillItem>& item : file.bill) {
+    model.bill.push_back(item.value);
+    model.bill.back().name = item.name;
+  }
   return model;
 }
 

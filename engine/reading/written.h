@@ -100,6 +100,7 @@ struct WrittenBody {
   std::optional<model::MassProperties> mass;
   std::vector<WrittenSolid> solids;
   Named<WrittenShape> shapes;
+  model::Price price;
 };
 
 struct WrittenPulley : Built<model::Pulley> {
@@ -133,14 +134,17 @@ struct WrittenCord {
   double slack = 0;
   bool lump_bends = false;
   std::optional<model::Knot> knot;
+  double allowance = 0;
 };
 
 struct ModelFile : Heading, WrittenParts {
   std::vector<std::string> use;
+  std::string currency;
   Named<model::Supply> supplies;
   Named<WrittenBody> bodies;
   Named<WrittenDrive> drives;
   Named<WrittenCord> cords;
+  Named<model::BillItem> bill;
 };
 
 struct WrittenObject {
