@@ -67,6 +67,20 @@ struct Washers {
   Price price = std::nullopt;  ///< of one
 };
 
+/// A kind of flanged plain bushing from the catalogue. Two of them, one from either side, line the hole of the inner lug: the
+/// pin runs in their bores, and their flanges rub on the outer lugs where washers would.
+struct Bushing {
+  std::string name;
+  double bore = 0;             ///< [m]
+  double outer_diameter = 0;   ///< of the sleeve, hence the lug's hole [m]
+  double flange_diameter = 0;  ///< [m]
+  DryFriction friction;         ///< of the bore against the pin
+  DryFriction flange_friction;  ///< of the flange against the outer lug
+  Build build = {};
+  std::string source;
+  Price price = std::nullopt;  ///< of one
+};
+
 /// A one-sided elastic stop at either end of the joint's range.
 struct EndStops {
   double lower = 0;      ///< [rad]
@@ -86,6 +100,7 @@ struct Hinge {
   std::optional<Pin> pin;
   std::optional<Lug> lug = std::nullopt;                  ///< for its margins
   std::optional<Washers> washers;
+  std::optional<Bushing> bushings = std::nullopt;  ///< the kind of both; pin->friction and washers are then what they make them
   std::optional<EndStops> stops;
   double viscous = 0;                      ///< [N m s/rad]
   double spring_stiffness = 0;             ///< a torsion spring at the joint [N m/rad]

@@ -48,6 +48,7 @@ void add_price(Record<T>& record, model::Price C::*member, const std::string& ab
 [[nodiscard]] Kind<model::Material> material();
 [[nodiscard]] Kind<model::Surface> surface();
 [[nodiscard]] Kind<WrittenPair> friction_pair();
+[[nodiscard]] Kind<Built<model::Bushing>> bushing();
 [[nodiscard]] Kind<model::Line> line();
 [[nodiscard]] Kind<model::Motor> motor();
 [[nodiscard]] Kind<model::Gearhead> gearhead();
@@ -61,6 +62,7 @@ void add_parts(Record<T>& record) {
            "what covers the shapes that can touch")
       .may("friction_pairs", &WrittenParts::friction_pairs, named(friction_pair(), "friction pair"),
            Absent{"none"}, "friction between two surfaces")
+      .may("bushings", &WrittenParts::bushings, named(bushing(), "bushing"), Absent{"none"}, "kinds of flanged plain bushing")
       .may("lines", &WrittenParts::lines, named(line(), "line"), Absent{"none"}, "kinds of cord")
       .may("motors", &WrittenParts::motors, named(motor(), "motor"), Absent{"none"}, "brushed motors")
       .may("gearheads", &WrittenParts::gearheads, named(gearhead(), "gearhead"), Absent{"none"}, "gearheads");

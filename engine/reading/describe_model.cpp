@@ -136,6 +136,9 @@ Kind<WrittenHinge> hinge() {
            "the body's axes in the parent's frame at angle 0")
       .may("pin", &WrittenHinge::written_pin, pin(), Absent{"no pin friction"}, "the pin and its friction")
       .may("washers", &WrittenHinge::written_washers, washers(), Absent{"no washer friction"}, "washers and their friction")
+      .may("bushings", &WrittenHinge::bushing_name, name_of("bushing"), Absent{"none"},
+           "the kind of two flanged bushings, or none; they give the friction in place of the pin's and the washers' own, and "
+           "are bought in place of the washers, whose preload, clearance and law still hold")
       .may("lug", &WrittenHinge::written_lug, lug(), Absent{"not checked"}, "the lug about the pin, for its margins")
       .may("stops", &Hinge::stops, stops(), Absent{"no end stops"}, "end stops")
       .may("viscous", &Hinge::viscous, quantity("N.m.s/rad", not_negative()), Default{"0 N·m·s/rad"},

@@ -200,6 +200,28 @@ Kind<WrittenPair> friction_pair() {
   return record.kind();
 }
 
+Kind<Built<model::Bushing>> bushing() {
+  using model::Bushing;
+  Record<Built<Bushing>> record("bushing",
+                                "A kind of flanged plain bushing. Two of them, one from either side, line the hole of the inner lug: the "
+                                "pin runs in their bores, and their flanges rub on the outer lugs where washers would.");
+  record.need("bore", &Bushing::bore, quantity("m", positive()), "diameter of the bore")
+      .need("outer_diameter", &Bushing::outer_diameter, quantity("m", positive()), "of the sleeve: the hole that the lug needs")
+      .need("flange_diameter", &Bushing::flange_diameter, quantity("m", positive()), "of the flange")
+      .need("friction", &Bushing::friction, dry_friction(), "of the bore against the pin")
+      .need("flange_friction", &Bushing::flange_friction, dry_friction(), "of the flange against the outer lug")
+      .may("material", &Built<Bushing>::material, name_of("material"), Absent{"not checked"},
+           "what it is made of; for the margins of its flange")
+      .need("source", &Bushing::source, text(), kSource)
+      .check([](Built<Bushing>& value, const Node& node) {
+        if (value.outer_diameter <= value.bore) throw not_allowed(*node.find("outer_diameter"), "outer_diameter > bore");
+        if (value.flange_diameter <= value.outer_diameter)
+          throw not_allowed(*node.find("flange_diameter"), "flange_diameter > outer_diameter");
+      });
+  add_price(record, &Bushing::price);
+  return record.kind();
+}
+
 Kind<model::Line> line() {
   using model::Line;
   using model::RubberLaw;

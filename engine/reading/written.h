@@ -24,11 +24,19 @@ struct WrittenPair {
   std::string source;
 };
 
+/// A part with the name of its material.
+template <class Part>
+struct Built : Part {
+  std::optional<Name> material;
+  model::Layers layers = model::Layers::weaker;
+};
+
 /// Everything a parts file may hold; a model may hold it too.
 struct WrittenParts {
   Named<model::Material> materials;
   Named<model::Surface> surfaces;
   Named<WrittenPair> friction_pairs;
+  Named<Built<model::Bushing>> bushings;
   Named<model::Line> lines;
   Named<model::Motor> motors;
   Named<model::Gearhead> gearheads;
@@ -53,13 +61,6 @@ struct WrittenSolid {
 struct WrittenShape {
   model::Shape shape;
   Name surface;
-};
-
-/// A part with the name of its material.
-template <class Part>
-struct Built : Part {
-  std::optional<Name> material;
-  model::Layers layers = model::Layers::weaker;
 };
 
 struct WrittenStops : model::EndStops {
@@ -91,6 +92,7 @@ struct WrittenHinge : model::Hinge {
   std::optional<WrittenPin> written_pin;
   std::optional<Built<model::Lug>> written_lug;
   std::optional<Built<model::Washers>> written_washers;
+  std::optional<Name> bushing_name;
   std::optional<WrittenSpring> spring;
 };
 

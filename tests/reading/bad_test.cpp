@@ -118,6 +118,14 @@ const Break kBreaks[] = {
   {"model.yaml", "count: 4", "count: @@2.5", "bill.screw.count = 2.5 is not allowed", "a whole number"},
   {"model.yaml", "sensor: {}", "sensor: {@@cost: 3}", "bill.sensor.cost is not a known key", "one of: count, used_for, price"},
   {"model.yaml", "allowance: 60 mm", "allowance: @@-60 mm", "cords.flexor.allowance = -60 mm is not allowed", ">= 0"},
+  // bushings
+  {"parts.yaml", "outer_diameter: 3.5 mm", "outer_diameter: @@2 mm", "bushings.flanged.outer_diameter = 2 mm is not allowed", "outer_diameter > bore"},
+  {"parts.yaml", "flange_diameter: 5.5 mm", "flange_diameter: @@3.5 mm", "bushings.flanged.flange_diameter = 3.5 mm is not allowed", "flange_diameter > outer_diameter"},
+  {"parts.yaml", "material: nylon\n    price: 4.5", "material: @@brass\n    price: 4.5", "bushings.flanged.material = brass is not allowed: there is no such material", "metal"},
+  {"model.yaml", "      washers:\n", "      bushings: @@flangd\n      washers:\n", "bodies.phalanx.hinge.bushings = flangd is not allowed: there is no such bushing", "nearest known bushing is 'flanged'"},
+  {"model.yaml", "      at: [40 mm, 0 mm, 0 mm]\n", "      at: [40 mm, 0 mm, 0 mm]\n      bushings: @@flanged\n", "bodies.tip.hinge.bushings = flanged is not allowed", "a pin that runs in the bushings"},
+  {"model.yaml", "      pin:\n        diameter: 2 mm\n", "      bushings: @@flanged\n      pin:\n        diameter: 2.1 mm\n", "bodies.phalanx.hinge.bushings = flanged is not allowed", "a bore of at least 2.1 mm"},
+  {"model.yaml", "      washers:\n", "      bushings: @@flanged\n      lug: {width: 3.4 mm, edge: 3 mm}\n      washers:\n", "bodies.phalanx.hinge.bushings = flanged is not allowed", "is 3.5 mm thick outside"},
   // what parts are made of, for margins
   {"model.yaml", "pulley: {radius: 3 mm, price: 1.5}", "pulley: {radius: 3 mm, price: 1.5, bore: {diameter: 3 mm, flat_depth: @@2 mm, length: 8 mm}}", "drives.flexor.pulley.bore.flat_depth = 2 mm is not allowed", "half the diameter"},
   {"model.yaml", "pulley: {radius: 3 mm, price: 1.5}", "pulley: {radius: 3 mm, price: 1.5, bore: {diameter: @@6 mm, flat_depth: 1 mm, length: 8 mm}}", "drives.flexor.pulley.bore.diameter = 6 mm is not allowed", "radius > diameter / 2"},

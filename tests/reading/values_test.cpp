@@ -190,6 +190,29 @@ TEST_CASE("values: prices count per piece, metre and cubic metre, and none is no
   CHECK_FALSE(model.bill[1].price);
 }
 
+TEST_CASE("values: bushings take the place of the washers and give the friction, but not what presses the faces") {
+  reading::Source source(good_files::all());
+  const auto hinge = [&](const std::string& bushing) {
+    return reading::read_model(source, "model.yaml", {"bodies.phalanx.hinge.bushings=" + bushing}).bodies[1].hinge.value();
+  };
+  const model::Hinge fitted = hinge("flanged");
+  CHECK(fitted.bushings.value().name == "flanged");
+  CHECK(fitted.bushings->price == 4.5);
+  CHECK(fitted.pin->friction.static_coefficient == 0.12);
+  CHECK(fitted.pin->friction.kinetic_coefficient == 0.1);
+  CHECK_THAT(fitted.washers->inner_diameter, WithinRel(2e-3, 1e-12));
+  CHECK_THAT(fitted.washers->outer_diameter, WithinRel(5.5e-3, 1e-12));
+  CHECK(fitted.washers->friction.static_coefficient == 0.18);
+  CHECK(fitted.washers->friction.kinetic_coefficient == 0.15);
+  CHECK(fitted.washers->build.material == 0);
+  CHECK(fitted.washers->preload == 1);
+  CHECK(fitted.washers->law == model::WasherLaw::uniform_pressure);
+  const model::Hinge without = hinge("none");
+  CHECK_FALSE(without.bushings);
+  CHECK(without.pin->friction.kinetic_coefficient == 0.16);
+  CHECK(without.washers->friction.kinetic_coefficient == 0.2);
+}
+
 TEST_CASE("values: scenarios come with a sorted timeline, objects and loads") {
   const model::Scenario scenario = good();
   CHECK(scenario.duration == 2);
