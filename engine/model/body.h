@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "model/bill.h"
 #include "model/fit.h"
 #include "model/material.h"
 #include "model/shape.h"
@@ -21,6 +22,7 @@ struct MassProperties {
 struct Solid {
   Shape shape;
   double density = 0;  ///< [kg/m³]
+  int material = -1;   ///< index into Model::materials; −1: its density was given as a number
 };
 
 /// Coefficients of a dry sliding pair; static >= kinetic.
@@ -41,6 +43,7 @@ struct Pin {
   double eye_width = 0;    ///< of the inner lug, along the pin [m]; 0: not described, as the next two
   double cheek_width = 0;  ///< of each outer lug [m]
   double gap = -1;         ///< between inner and outer lug on each side, washer and play [m]; −1: not described
+  Price price = std::nullopt;
 };
 
 /// The inner lug about its pin, at its rounded end. Its thickness is the pin's eye width.
@@ -61,6 +64,21 @@ struct Washers {
   double axial_clearance = 0; ///< data for the play estimate [m]
   WasherLaw law = WasherLaw::uniform_wear;
   Build build = {};
+  Price price = std::nullopt;  ///< of one
+};
+
+/// A kind of flanged plain bushing from the catalogue. Two of them, one from either side, line the hole of the inner lug: the
+/// pin runs in their bores, and their flanges rub on the outer lugs where washers would.
+struct Bushing {
+  std::string name;
+  double bore = 0;             ///< [m]
+  double outer_diameter = 0;   ///< of the sleeve, hence the lug's hole [m]
+  double flange_diameter = 0;  ///< [m]
+  DryFriction friction;         ///< of the bore against the pin
+  DryFriction flange_friction;  ///< of the flange against the outer lug
+  Build build = {};
+  std::string source;
+  Price price = std::nullopt;  ///< of one
 };
 
 /// A one-sided elastic stop at either end of the joint's range.
@@ -82,6 +100,7 @@ struct Hinge {
   std::optional<Pin> pin;
   std::optional<Lug> lug = std::nullopt;                  ///< for its margins
   std::optional<Washers> washers;
+  std::optional<Bushing> bushings = std::nullopt;  ///< the kind of both; pin->friction and washers are then what they make them
   std::optional<EndStops> stops;
   double viscous = 0;                      ///< [N m s/rad]
   double spring_stiffness = 0;             ///< a torsion spring at the joint [N m/rad]
@@ -102,6 +121,7 @@ struct Body {
   std::optional<MassProperties> mass;  ///< given by numbers; a hinged body has this, or solids, or both (they add up)
   std::vector<Solid> solids;
   std::vector<ContactShape> shapes;    ///< what can touch objects
+  Price price = std::nullopt;          ///< of the whole body, in place of what its solids cost
 };
 
 }  // namespace sinewright::model

@@ -6,6 +6,7 @@
 #include <variant>
 #include <vector>
 
+#include "model/bill.h"
 #include "model/material.h"
 #include "model/shape.h"
 
@@ -42,6 +43,7 @@ struct Line {
   std::string source;
   double breaking_force = 0;    ///< of the straight cord [N], 0: not given
   double breaking_stretch = 0;  ///< of rubber: length at break over free length [–], 0: not given
+  Price price = std::nullopt;   ///< [1/m], of the cord without tension
 };
 
 /// A stopper knot at either end of a cord.
@@ -114,6 +116,7 @@ struct Cord {
   double slack = 0;               ///< surplus length at the start posture [m]
   std::optional<Knot> knot = std::nullopt;       ///< at its ends, for its margins
   bool lump_bends = false;        ///< one friction node a body instead of one a bend
+  double allowance = 0;           ///< cut longer by this, for knots, tails and dead turns [m]; no part in the mechanics
 };
 
 }  // namespace sinewright::model

@@ -3,6 +3,7 @@
 #include <optional>
 #include <string>
 
+#include "model/bill.h"
 #include "model/cord.h"
 #include "model/shape.h"
 
@@ -13,6 +14,7 @@ struct Supply {
   std::string name;
   double voltage = 0;     ///< open-circuit [V]
   double resistance = 0;  ///< internal [Ω]
+  Price price = std::nullopt;
 };
 
 /// A brushed motor with permanent magnets; inductance is neglected (electrical time constant far below the mechanical one).
@@ -33,6 +35,7 @@ struct Motor {
   double highest_winding_temperature = 0;  ///< rating [K], 0: not given
   double highest_housing_temperature = 0;  ///< rating [K], 0: not given
   std::string source;
+  Price price = std::nullopt;
 };
 
 struct Gearhead {
@@ -46,6 +49,7 @@ struct Gearhead {
   double torsional_stiffness = 0;  ///< at the output [N m/rad]; needed when backlash > 0
   double torque_rating = 0;        ///< [N m], 0: not given
   std::string source;
+  Price price = std::nullopt;
 };
 
 /// The pulley's bore on the D-shaped shaft.
@@ -80,6 +84,7 @@ struct Pulley {
   std::optional<KnotSeat> knot_seat = std::nullopt;
   std::optional<Flange> flange = std::nullopt;
   std::optional<SensorCollar> collar = std::nullopt;
+  Price price = std::nullopt;
 };
 
 /// What a hand may touch of a drive, and for how long.

@@ -3,6 +3,8 @@
 #include <optional>
 #include <string>
 
+#include "model/bill.h"
+
 namespace sinewright::model {
 
 /// How the stress that governs lies to the layers of a printed part. `weaker`: not known, so the lower strength counts.
@@ -29,6 +31,7 @@ struct Material {
   double pressure_velocity = 0;  ///< limit of pressure × rubbing speed [Pa m/s]
   double least_wall = 0;         ///< thinnest wall that the process makes soundly [m]
   double least_hole = 0;         ///< smallest hole that the process leaves open [m]
+  Price price = std::nullopt;    ///< [1/m³], of the volume of solids made of it
 };
 
 /// What covers a contact shape. Two surfaces in contact act as springs in series.

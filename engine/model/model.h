@@ -3,6 +3,7 @@
 #include <string>
 #include <vector>
 
+#include "model/bill.h"
 #include "model/body.h"
 #include "model/cord.h"
 #include "model/drive.h"
@@ -15,6 +16,7 @@ namespace sinewright::model {
 struct Model {
   std::string name;
   std::string about;
+  std::string currency = "unit";  ///< of all prices
   std::vector<Material> materials;
   std::vector<Surface> surfaces;
   std::vector<SurfacePair> pairs;
@@ -23,6 +25,7 @@ struct Model {
   std::vector<Body> bodies;
   std::vector<Drive> drives;
   std::vector<Cord> cords;
+  std::vector<BillItem> bill;  ///< what is bought beside all that
 };
 
 }  // namespace sinewright::model

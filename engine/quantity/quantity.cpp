@@ -86,6 +86,8 @@ constexpr std::array kDimensions = {
     DimensionRow{"Ohm", "a resistance, such as \"9 Ohm\""},
     DimensionRow{"N.m/A", "a torque constant, such as \"2.4 mN·m/A\""},
     DimensionRow{"K-1", "a share per temperature difference, such as \"0.0039 1/K\""},
+    DimensionRow{"m-1", "a number per length, such as \"0.12 1/m\""},
+    DimensionRow{"m-3", "a number per volume, such as \"0.4 1/cm³\""},
     DimensionRow{"K/W", "a thermal resistance, such as \"20 K/W\""},
     DimensionRow{"J/K", "a heat capacity, such as \"1.2 J/K\""}};
 

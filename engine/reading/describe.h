@@ -33,6 +33,12 @@ void add_heading(Record<T>& record, const std::string& file_kind, bool needs_nam
   record.may("about", &Heading::about, text(), Absent{"none"}, "what it is and where it comes from");
 }
 
+/// What one piece costs.
+template <class T, class C>
+void add_price(Record<T>& record, model::Price C::*member, const std::string& about = "of one, in the model's currency") {
+  record.may("price", member, number(not_negative()), Absent{"no price"}, about);
+}
+
 /// static and kinetic coefficient of a dry pair.
 [[nodiscard]] Kind<model::DryFriction> dry_friction();
 
@@ -43,6 +49,7 @@ void add_heading(Record<T>& record, const std::string& file_kind, bool needs_nam
 [[nodiscard]] Kind<model::Material> material();
 [[nodiscard]] Kind<model::Surface> surface();
 [[nodiscard]] Kind<WrittenPair> friction_pair();
+[[nodiscard]] Kind<Built<model::Bushing>> bushing();
 [[nodiscard]] Kind<model::Line> line();
 [[nodiscard]] Kind<model::Motor> motor();
 [[nodiscard]] Kind<model::Gearhead> gearhead();
@@ -56,6 +63,7 @@ void add_parts(Record<T>& record) {
            "what covers the shapes that can touch")
       .may("friction_pairs", &WrittenParts::friction_pairs, named(friction_pair(), "friction pair"),
            Absent{"none"}, "friction between two surfaces")
+      .may("bushings", &WrittenParts::bushings, named(bushing(), "bushing"), Absent{"none"}, "kinds of flanged plain bushing")
       .may("lines", &WrittenParts::lines, named(line(), "line"), Absent{"none"}, "kinds of cord")
       .may("motors", &WrittenParts::motors, named(motor(), "motor"), Absent{"none"}, "brushed motors")
       .may("gearheads", &WrittenParts::gearheads, named(gearhead(), "gearhead"), Absent{"none"}, "gearheads");

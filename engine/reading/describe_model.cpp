@@ -41,6 +41,7 @@ Kind<WrittenPin> pin() {
         if (value.written_fit) check_sizes(*value.written_fit, value.diameter, *node.find("fit"));
       });
   add_material(record, &Built<Pin>::material);
+  add_price(record, &Pin::price);
   return record.kind();
 }
 
@@ -93,6 +94,7 @@ Kind<Built<model::Washers>> washers() {
           throw not_allowed(*node.find("outer_diameter"), "outer_diameter > inner_diameter");
       });
   add_material(record, &Built<Washers>::material);
+  add_price(record, &Washers::price);
   return record.kind();
 }
 
@@ -134,6 +136,9 @@ Kind<WrittenHinge> hinge() {
            "the body's axes in the parent's frame at angle 0")
       .may("pin", &WrittenHinge::written_pin, pin(), Absent{"no pin friction"}, "the pin and its friction")
       .may("washers", &WrittenHinge::written_washers, washers(), Absent{"no washer friction"}, "washers and their friction")
+      .may("bushings", &WrittenHinge::bushing_name, name_of("bushing"), Absent{"none"},
+           "the kind of two flanged bushings, or none; they give the friction in place of the pin's and the washers' own, and "
+           "are bought in place of the washers, whose preload, clearance and law still hold")
       .may("lug", &WrittenHinge::written_lug, lug(), Absent{"not checked"}, "the lug about the pin, for its margins")
       .may("stops", &Hinge::stops, stops(), Absent{"no end stops"}, "end stops")
       .may("viscous", &Hinge::viscous, quantity("N.m.s/rad", not_negative()), Default{"0 N·m·s/rad"},
@@ -185,6 +190,8 @@ Kind<WrittenBody> body() {
            "primitives and parts that give mass")
       .may("shapes", &WrittenBody::shapes, named(shape.kind(), "shape"), Absent{"touches nothing"},
            "what can touch objects")
+      .may("price", &WrittenBody::price, number(not_negative()), Absent{"that of its solids, by volume"},
+           "of the whole body, in the model's currency; 0 for what is there anyway, such as the bench")
       .check([](WrittenBody& value, const Node& node) {
         if (value.hinge && !value.mass && value.solids.empty())
           throw missing(node, "mass", "a hinged body has 'mass', or 'solids', or both");
@@ -235,6 +242,7 @@ Kind<WrittenDrive> drive() {
       .may("flange", &Pulley::flange, flange.kind(), Absent{"not checked"}, "for its margin")
       .may("collar", &Pulley::collar, collar.kind(), Absent{"not checked"}, "for its margin");
   add_build(pulley, &Built<Pulley>::material, &Built<Pulley>::layers);
+  add_price(pulley, &Pulley::price);
   pulley.check([](WrittenPulley& value, const Node& node) {
     value.knot_seat = value.written_seat;
     if (!value.bore || value.radius - value.bore->diameter / 2 - value.wall_eccentricity > 0) return;
@@ -369,6 +377,8 @@ Kind<WrittenCord> cord() {
       .may("lump_bends", &WrittenCord::lump_bends, yes_no(), Default{"false"},
            "one friction node a body instead of one a bend: faster, less exact")
       .may("knot", &WrittenCord::knot, knot.kind(), Absent{"not checked"}, "at the ends; for its margin")
+      .may("allowance", &WrittenCord::allowance, quantity("m", not_negative()), Default{"0 mm"},
+           "what is cut beyond path and winding: knots, tails, dead turns; for the bill of materials")
       .check([](WrittenCord& value, const Node& node) {
         if (value.pretension > 0 && value.slack > 0)
           throw not_allowed(*node.find("slack"), "pretension or slack, not both",
@@ -386,17 +396,26 @@ Kind<ModelFile> model_file() {
   supply.need("voltage", &Supply::voltage, quantity("V", positive()), "open-circuit voltage")
       .may("resistance", &Supply::resistance, quantity("Ohm", not_negative()), Default{"0 Ohm"},
            "internal resistance");
+  add_price(supply, &Supply::price);
+  using model::BillItem;
+  Record<BillItem> item("bill_item", "Something bought of which the physics knows nothing: screws, a sensor, a driver board.");
+  item.may("count", &BillItem::count, whole_number(1, 1000000), Default{"1"}, "pieces")
+      .may("used_for", &BillItem::used_for, text(), Absent{"not said"}, "where it goes");
+  add_price(item, &BillItem::price);
   Record<ModelFile> record("model_file", "A finger or hand: what it is made of, without time.");
   add_heading(record, "model", true);
   record.may("use", &ModelFile::use, list_of(text(), "a list of parts files"), Absent{"none"},
-             "parts files, relative to the folder of this file");
+             "parts files, relative to the folder of this file")
+      .may("currency", &ModelFile::currency, text(), Default{"unit"}, "of all prices, those of the parts files among them; a word for tables");
   add_parts(record);
   record
       .may("supplies", &ModelFile::supplies, named(supply.kind(), "supply"), Absent{"none"},
            "voltage sources")
       .need("bodies", &ModelFile::bodies, named(body(), "body"), "palm, knuckles and phalanges, in any order")
       .may("drives", &ModelFile::drives, named(drive(), "drive"), Absent{"none"}, "motors that wind cords")
-      .may("cords", &ModelFile::cords, named(cord(), "cord"), Absent{"none"}, "cords");
+      .may("cords", &ModelFile::cords, named(cord(), "cord"), Absent{"none"}, "cords")
+      .may("bill", &ModelFile::bill, named(item.kind(), "bill item"), Absent{"nothing more"},
+           "what is bought beside all that, for the bill of materials");
   return record.kind();
 }
 

@@ -169,6 +169,8 @@ Kind<model::Material> material() {
            "thinnest wall that the process makes soundly; thinner ones are warned of")
       .may("least_hole", &Material::least_hole, quantity("m", positive()), Absent{"no warning"},
            "smallest hole that the process leaves open; smaller ones are warned of")
+      .may("price", &Material::price, quantity("m-3", not_negative()), Absent{"no price"},
+           "per volume of the solids made of it, in the model's currency")
       .need("source", &Material::source, text(), kSource)
       .check([](Material& value, const Node& node) {
         if (value.strength_across > 0 && value.strength == 0)
@@ -198,6 +200,28 @@ Kind<WrittenPair> friction_pair() {
             "the two surfaces, in any order")
       .need("friction", &WrittenPair::friction, number(not_negative()), "Coulomb coefficient")
       .need("source", &WrittenPair::source, text(), kSource);
+  return record.kind();
+}
+
+Kind<Built<model::Bushing>> bushing() {
+  using model::Bushing;
+  Record<Built<Bushing>> record("bushing",
+                                "A kind of flanged plain bushing. Two of them, one from either side, line the hole of the inner lug: the "
+                                "pin runs in their bores, and their flanges rub on the outer lugs where washers would.");
+  record.need("bore", &Bushing::bore, quantity("m", positive()), "diameter of the bore")
+      .need("outer_diameter", &Bushing::outer_diameter, quantity("m", positive()), "of the sleeve: the hole that the lug needs")
+      .need("flange_diameter", &Bushing::flange_diameter, quantity("m", positive()), "of the flange")
+      .need("friction", &Bushing::friction, dry_friction(), "of the bore against the pin")
+      .need("flange_friction", &Bushing::flange_friction, dry_friction(), "of the flange against the outer lug")
+      .may("material", &Built<Bushing>::material, name_of("material"), Absent{"not checked"},
+           "what it is made of; for the margins of its flange")
+      .need("source", &Bushing::source, text(), kSource)
+      .check([](Built<Bushing>& value, const Node& node) {
+        if (value.outer_diameter <= value.bore) throw not_allowed(*node.find("outer_diameter"), "outer_diameter > bore");
+        if (value.flange_diameter <= value.outer_diameter)
+          throw not_allowed(*node.find("flange_diameter"), "flange_diameter > outer_diameter");
+      });
+  add_price(record, &Bushing::price);
   return record.kind();
 }
 
@@ -255,6 +279,8 @@ Kind<model::Line> line() {
            "at which the straight cord breaks")
       .may("breaking_stretch", &Line::breaking_stretch, number({1, 1e3, true, false, "> 1"}), Absent{"not checked"},
            "of an elastic cord: length at which it breaks over free length")
+      .may("price", &Line::price, quantity("m-1", not_negative()), Absent{"no price"},
+           "per length of the cord without tension, in the model's currency")
       .need("source", &Line::source, text(), kSource)
       .check([](Line& value, const Node&) {
         if (auto* law = std::get_if<RubberLaw>(&value.law); law != nullptr && law->area == 0)
@@ -303,6 +329,7 @@ Kind<model::Motor> motor() {
                             "");
         }
       });
+  add_price(record, &Motor::price);
   return record.kind();
 }
 
@@ -332,6 +359,7 @@ Kind<model::Gearhead> gearhead() {
         if (value.backlash > 0 && value.torsional_stiffness == 0)
           throw missing(node, "torsional_stiffness", "a torsional stiffness, because backlash is given");
       });
+  add_price(record, &Gearhead::price);
   return record.kind();
 }
 

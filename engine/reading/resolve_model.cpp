@@ -27,6 +27,7 @@ void gather(const Named<T>& entries, const std::string& what, std::map<std::stri
 
 struct WrittenGathered {
   std::vector<const Entry<WrittenPair>*> pairs;
+  std::vector<Built<model::Bushing>> bushings;
   std::vector<model::Motor> motors;
   std::vector<model::Gearhead> gearheads;
 };
@@ -42,12 +43,13 @@ WrittenGathered gather_parts(const ModelFile& file, const std::vector<PartsFile>
   std::vector<const WrittenParts*> all;
   for (const PartsFile& part : parts) all.push_back(&part);
   all.push_back(&file);
-  std::map<std::string, const Node*> materials, surfaces, pairs, lines, motors, gearheads;
+  std::map<std::string, const Node*> materials, surfaces, pairs, bushings, lines, motors, gearheads;
   for (const WrittenParts* one : all) {
     gather(one->materials, "material", materials, keep_in(model.materials));
     gather(one->surfaces, "surface", surfaces, keep_in(model.surfaces));
     gather(one->friction_pairs, "friction pair", pairs,
            [&](const Entry<WrittenPair>& entry) { gathered.pairs.push_back(&entry); });
+    gather(one->bushings, "bushing", bushings, keep_in(gathered.bushings));
     gather(one->lines, "line", lines, keep_in(model.lines));
     gather(one->motors, "motor", motors, keep_in(gathered.motors));
     gather(one->gearheads, "gearhead", gearheads, keep_in(gathered.gearheads));
@@ -117,8 +119,35 @@ model::Build build_of(const Built<Part>& part, const model::Model& model) {
   return {find_name(*part.material, "material", names_of(model.materials)), part.layers};
 }
 
-void resolve_bodies(const ModelFile& file, const Forms& forms, model::Model& model) {
+// Puts bushings into a hinge: what rubs is theirs, how hard the faces are pressed stays the washers'.
+void fit_bushings(const Name& name, const std::vector<model::Bushing>& known, model::Hinge& hinge) {
+  if (name.text == "none") return;
+  const model::Bushing& bushing = known[static_cast<std::size_t>(find_name(name, "bushing", names_of(known)))];
+  if (!hinge.pin) throw not_allowed(*name.node, "a pin that runs in the bushings", "describe 'pin' as well");
+  if (bushing.bore < hinge.pin->diameter)
+    throw not_allowed(*name.node, fmt::format("a bore of at least {:g} mm", 1e3 * hinge.pin->diameter),
+                      fmt::format("'{}' has {:g} mm, and the pin runs in it", name.text, 1e3 * bushing.bore));
+  if (hinge.lug && std::min(hinge.lug->width, 2 * hinge.lug->edge) <= bushing.outer_diameter)
+    throw not_allowed(*name.node, "a sleeve that leaves something of the lug: outer_diameter < width and 2 × edge",
+                      fmt::format("'{}' is {:g} mm thick outside", name.text, 1e3 * bushing.outer_diameter));
+  hinge.pin->friction = bushing.friction;
+  model::Washers faces = hinge.washers.value_or(model::Washers{});
+  faces.inner_diameter = bushing.bore;
+  faces.outer_diameter = bushing.flange_diameter;
+  faces.friction = bushing.flange_friction;
+  faces.build = bushing.build;
+  faces.price.reset();
+  hinge.washers = faces;
+  hinge.bushings = bushing;
+}
+
+void resolve_bodies(const ModelFile& file, const WrittenGathered& gathered, const Forms& forms, model::Model& model) {
   const std::vector<std::string> surfaces = names_of(model.surfaces), materials = names_of(model.materials);
+  std::vector<model::Bushing> bushings;
+  for (const Built<model::Bushing>& written : gathered.bushings) {
+    bushings.push_back(written);
+    bushings.back().build = build_of(written, model);
+  }
   std::map<std::string, const Node*> joints;
   std::vector<std::string> placed;
   for (const Entry<WrittenBody>* entry : parents_first(file.bodies)) {
@@ -130,6 +159,7 @@ void resolve_bodies(const ModelFile& file, const Forms& forms, model::Model& mod
       if (body.hinge->pin) body.hinge->pin->build = build_of(*written.hinge->written_pin, model);
       if (body.hinge->lug) body.hinge->lug->build = build_of(*written.hinge->written_lug, model);
       if (body.hinge->washers) body.hinge->washers->build = build_of(*written.hinge->written_washers, model);
+      if (const auto& name = written.hinge->bushing_name) fit_bushings(*name, bushings, *body.hinge);
       body.hinge->parent = find_name(written.hinge->parent_name, "body", placed);
       if (const auto& pin = written.hinge->written_pin; pin && pin->written_fit)
         body.hinge->pin->fit = resolve_fit(*pin->written_fit, materials);
@@ -139,6 +169,7 @@ void resolve_bodies(const ModelFile& file, const Forms& forms, model::Model& mod
     }
     body.fixed = written.fixed;
     body.mass = written.mass;
+    body.price = written.price;
     body.solids = resolve_solids(written.solids, model.materials, forms);
     for (const Entry<WrittenShape>& shape : written.shapes)
       body.shapes.push_back(
@@ -235,6 +266,7 @@ void resolve_cords(const ModelFile& file, model::Model& model) {
     cord.slack = written.slack;
     cord.lump_bends = written.lump_bends;
     cord.knot = written.knot;
+    cord.allowance = written.allowance;
     Vector3d before = Vector3d::Zero();
     for (std::size_t i = 0; i < written.path.size(); ++i) {
       model::PathPoint point = written.path[i].point;
@@ -283,11 +315,9 @@ std::vector<model::Solid> resolve_solids(const std::vector<WrittenSolid>& solids
   const std::vector<std::string> known = names_of(materials);
   std::vector<model::Solid> resolved;
   for (const WrittenSolid& solid : solids) {
-    const double density =
-        solid.material
-            ? materials[static_cast<std::size_t>(find_name(*solid.material, "material", known))].density
-            : solid.density;
-    resolved.push_back({forms(solid.shape), density});
+    const int material = solid.material ? find_name(*solid.material, "material", known) : -1;
+    const double density = material < 0 ? solid.density : materials[static_cast<std::size_t>(material)].density;
+    resolved.push_back({forms(solid.shape), density, material});
   }
   return resolved;
 }
@@ -296,11 +326,16 @@ model::Model resolve_model(const ModelFile& file, const std::vector<PartsFile>& 
   model::Model model;
   model.name = file.name;
   model.about = file.about;
+  model.currency = file.currency;
   const WrittenGathered gathered = gather_parts(file, parts, model);
   resolve_pairs(gathered, model);
-  resolve_bodies(file, forms, model);
+  resolve_bodies(file, gathered, forms, model);
   resolve_drives(file, gathered, model);
   resolve_cords(file, model);
+  for (const Entry<model::BillItem>& item : file.bill) {
+    model.bill.push_back(item.value);
+    model.bill.back().name = item.name;
+  }
   return model;
 }
 

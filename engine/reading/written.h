@@ -25,11 +25,19 @@ struct WrittenPair {
   std::string source;
 };
 
+/// A part with the name of its material.
+template <class Part>
+struct Built : Part {
+  std::optional<Name> material;
+  model::Layers layers = model::Layers::weaker;
+};
+
 /// Everything a parts file may hold; a model may hold it too.
 struct WrittenParts {
   Named<model::Material> materials;
   Named<model::Surface> surfaces;
   Named<WrittenPair> friction_pairs;
+  Named<Built<model::Bushing>> bushings;
   Named<model::Line> lines;
   Named<model::Motor> motors;
   Named<model::Gearhead> gearheads;
@@ -66,13 +74,6 @@ struct WrittenShape {
   Name surface;
 };
 
-/// A part with the name of its material.
-template <class Part>
-struct Built : Part {
-  std::optional<Name> material;
-  model::Layers layers = model::Layers::weaker;
-};
-
 struct WrittenStops : model::EndStops {
   std::vector<double> range;
 };
@@ -102,6 +103,7 @@ struct WrittenHinge : model::Hinge {
   std::optional<WrittenPin> written_pin;
   std::optional<Built<model::Lug>> written_lug;
   std::optional<Built<model::Washers>> written_washers;
+  std::optional<Name> bushing_name;
   std::optional<WrittenSpring> spring;
 };
 
@@ -111,6 +113,7 @@ struct WrittenBody {
   std::optional<model::MassProperties> mass;
   std::vector<WrittenSolid> solids;
   Named<WrittenShape> shapes;
+  model::Price price;
 };
 
 struct WrittenPulley : Built<model::Pulley> {
@@ -144,14 +147,17 @@ struct WrittenCord {
   double slack = 0;
   bool lump_bends = false;
   std::optional<model::Knot> knot;
+  double allowance = 0;
 };
 
 struct ModelFile : Heading, WrittenParts {
   std::vector<std::string> use;
+  std::string currency;
   Named<model::Supply> supplies;
   Named<WrittenBody> bodies;
   Named<WrittenDrive> drives;
   Named<WrittenCord> cords;
+  Named<model::BillItem> bill;
 };
 
 struct WrittenObject {

@@ -60,7 +60,7 @@ void add_pin_and_lugs(CheckList& list, std::size_t j, const Named& joint) {
   add("cheek_bearing", "outer lugs pressed by the pin", has_lug, of_lug.bearing(), {pin_key + ".cheek_width", pin.cheek_width},
       [pin](double width, double force) { return bearing_pressure(force / 2, pin.diameter, width); },
       joined({no_cheek, no_lug}));
-  const double hole = pin.diameter + pin.radial_clearance;
+  const double hole = hinge.bushings ? hinge.bushings->outer_diameter : pin.diameter + pin.radial_clearance;
   add("lug_tension", "lug torn beside its hole", has_lug, of_lug.tension(), {lug_key + ".width", lug.width},
       [=](double width, double force) { return net_section_stress({{hole, lug.edge, pin.eye_width}, width}, force); },
       joined({no_eye, no_lug}));
@@ -132,14 +132,17 @@ void add_press(CheckList& list, std::size_t j, const Named& joint) {
 }
 
 void add_washers(CheckList& list, std::size_t j, const Named& joint) {
-  const std::string key = joint.key + ".washers";
+  // The flanges of bushings rub where washers would.
+  const auto& bushings = joint.hinge.bushings;
+  const std::string key = bushings ? "bushings." + bushings->name : joint.key + ".washers";
+  const std::string size_key = key + (bushings ? ".flange_diameter" : ".outer_diameter");
   const bool described = joint.hinge.washers.has_value();
   const model::Washers washers = joint.hinge.washers.value_or(model::Washers{});
   const PartStrength part(list.model(), washers.build, key);
   const auto add = [&](const char* kind, const char* words, const char* unit, const CheckedLoad& load, const Known& capacity,
                        const Demand& demand) {
     list.add(joint.name(kind), joint.words(words), unit, load, demand, described ? capacity : Known{},
-             {key + ".outer_diameter", washers.outer_diameter}, lacking(!described, key));
+             {size_key, washers.outer_diameter}, lacking(!described, key));
   };
   // The face that the axial force presses: preload and half of it, or all of it once the other face is free.
   const auto face = [j, preload = washers.preload](const Stage& stage) {
@@ -150,9 +153,9 @@ void add_washers(CheckList& list, std::size_t j, const Named& joint) {
   const auto rubbing = [face, v = list.system().hinges[j].v](const Stage& stage, const State& state) {
     return PartLoad{face(stage) * std::abs(state.v[v])};
   };
-  add("washer_pressure", "washer pressed", "Pa", {"force along the pin", "N", pressing}, part.bearing(),
+  add("washer_pressure", bushings ? "flange of the bushing pressed" : "washer pressed", "Pa", {"force along the pin", "N", pressing}, part.bearing(),
       [washers](double outer, double force) { return annulus_pressure(force, outer, washers.inner_diameter); });
-  add("washer_speed", "washer, pressure × speed", "Pa.m/s", {"force along the pin × turning rate", "N.rad/s", rubbing},
+  add("washer_speed", bushings ? "flange of the bushing, pressure × speed" : "washer, pressure × speed", "Pa.m/s", {"force along the pin × turning rate", "N.rad/s", rubbing},
       part.pressure_velocity(),
       [washers](double outer, double load) { return washer_pressure_velocity(load, 1, outer, washers.inner_diameter); });
 }

@@ -463,6 +463,91 @@ class Fits(Place):
         self.assertNotIn("Bodies", self.fits()[0])
 
 
+class Parts(Place):
+    """'inspect --parts': the bill of materials."""
+
+    BUSHINGS = ["bodies.proximal.hinge.bushings=flanged_2", "bodies.middle.hinge.bushings=flanged_2",
+                "bodies.distal.hinge.bushings=flanged_15"]
+
+    def parts(self, *settings, model="models/demo-finger.yaml"):
+        words = [word for setting in settings for word in ("--set", setting)]
+        text = self.expect(0, "inspect", "--parts", model, *words).stdout
+        return text, json.loads(self.expect(0, "inspect", "--parts", model, "--json", *words).stdout)
+
+    def line(self, bill, beginning):
+        return next(line for line in bill["lines"] if line["part"].startswith(beginning))
+
+    def test_the_text_shows_the_numbers_of_the_json_and_they_add_up(self):
+        for model in ("demo-finger", "long-finger", "two-phalanx-finger"):
+            text, bill = self.parts(model=f"models/{model}.yaml")
+            self.assertEqual(bill["unpriced"], 0, "a shipped model can be costed")
+            self.assertNotIn("CAUTION", text)
+            rows = text.splitlines()
+            for line in bill["lines"]:
+                row = next(row for row in rows if row.strip().startswith(line["part"]))
+                self.assertEqual(float(row.split()[-1]), float(f"{line['price']:.2f}"), row)
+                self.assertIn(", ".join(line["used_for"]), row)
+                amount = line["measure"]["value"] if line["measure"] else line["count"]
+                self.assertAlmostEqual(line["price"], line["unit_price"] * amount, places=12)
+            self.assertAlmostEqual(bill["total"], sum(line["price"] for line in bill["lines"]), places=9)
+            self.assertEqual(next(row for row in rows if row.strip().startswith("total")).split(), ["total", f"{bill['total']:.2f}"])
+
+    def test_a_joint_takes_one_pin_and_two_washers(self):
+        # Common practice, no source.
+        for model, joints in (("demo-finger", 3), ("long-finger", 4), ("two-phalanx-finger", 2)):
+            _, bill = self.parts(model=f"models/{model}.yaml")
+            count = {kind: sum(line["count"] for line in bill["lines"] if line["part"].startswith(kind)) for kind in ("pin", "washer")}
+            self.assertEqual(count, {"pin": joints, "washer": 2 * joints})
+
+    def test_bushings_and_washers_cost_what_the_trade_says(self):
+        # Common practice, no source: a bushing costs four to five, a hand of five fingers takes 20 to 30 for over a hundred
+        # together, and fifty washers cost a couple of units.
+        _, washers = self.parts()
+        text, bushings = self.parts(*self.BUSHINGS)
+        lines = [line for line in bushings["lines"] if line["part"].startswith("bushing")]
+        for line in lines:
+            self.assertTrue(4 <= line["unit_price"] <= 5)
+        hand = 5 * sum(line["count"] for line in lines)
+        self.assertTrue(20 <= hand <= 30, hand)
+        self.assertGreater(5 * sum(line["price"] for line in lines), 100)
+        self.assertNotIn("washer", text)
+        washer = self.line(washers, "washer")
+        self.assertTrue(1.5 <= 50 * washer["unit_price"] <= 3)
+        self.assertAlmostEqual(bushings["total"] - washers["total"],
+                               sum(line["price"] for line in lines) - 6 * washer["unit_price"], places=9)
+
+    def test_bushings_ease_the_joints(self):
+        def friction(*settings):
+            words = [word for setting in settings for word in ("--set", setting)]
+            opening = json.loads(self.expect(0, "inspect", "models/demo-finger.yaml", "--json", *words).stdout)["opening"]
+            return [opening[0][joint]["friction_N_m"] for joint in ("MCP", "PIP", "DIP")]
+        for eased, rubbing in zip(friction(*self.BUSHINGS), friction()):
+            self.assertLess(eased, 0.9 * rubbing)
+
+    def test_what_has_no_price_is_said_so(self):
+        path = self.folder / "models/parts/motors.yaml"
+        path.write_text("\n".join(line for line in path.read_text().splitlines() if "price: 5.5" not in line))
+        text, bill = self.parts("currency=crown", "bill={glue: {used_for: pads}}")
+        self.assertIn("prices in crown", text)
+        self.assertEqual(bill["unpriced"], 2)
+        self.assertIn("CAUTION: the total lacks 2 of 15 lines, which have no price: motor micro_6v; glue", text)
+        self.assertEqual(text.count("no price\n"), 2)
+        self.assertIn("total of the lines with a price", text)
+        self.assertIsNone(self.line(bill, "motor")["price"])
+        self.assertEqual(self.line(bill, "motor")["count"], 1)
+
+    def test_prices_do_not_move_the_finger(self):
+        self.expect(0, "run", self.scenario, "--quiet", "--out", "plain.h5")
+        self.expect(0, "run", self.scenario, "--quiet", "--out", "dear.h5", "--set", "model.drives.flexor.pulley.price=99",
+                    "--set", "model.cords.flexor.allowance=1 m", "--set", "model.materials.sintered_nylon.price=9 1/cm³")
+        self.assertTrue(self.same("plain.h5", "dear.h5"))
+
+    def test_a_price_in_a_wrong_unit_is_bad_input(self):
+        result = self.expect(2, "inspect", "--parts", "models/demo-finger.yaml", "--set", "lines.braid_05.price=0.3")
+        self.assertIn("a number per length, such as \"0.12 1/m\"", result.stderr)
+        self.expect(2, "inspect", "--parts", "--fits", "models/demo-finger.yaml")
+
+
 class Export(Place):
     def setUp(self):
         super().setUp()

@@ -38,7 +38,7 @@ TEST_CASE("shipped: every model reads and is whole", "[shipped]") {
     CHECK_FALSE(model.bodies.empty());
     CHECK_FALSE(model.cords.empty());
     CHECK_FALSE(model.drives.empty());
-    CHECK(source.handed_out().size() == 5);  // the model and four parts files
+    CHECK(source.handed_out().size() == 6);  // the model and five parts files
     for (const model::Drive& drive : model.drives) CHECK_FALSE(drive.motor.source.empty());
   }
 }

@@ -162,6 +162,57 @@ TEST_CASE("values: drives and cords are resolved") {
   check_near(guide.side, Vector3d::UnitY());
 }
 
+TEST_CASE("values: prices count per piece, metre and cubic metre, and none is not nothing") {
+  const model::Model model = good().model;
+  CHECK(model.currency == "crown");
+  CHECK_THAT(model.materials[0].price.value(), WithinRel(0.5e6, 1e-12));
+  CHECK_FALSE(model.materials[1].price);
+  CHECK_THAT(model.lines[0].price.value(), WithinRel(0.12, 1e-12));
+  CHECK_FALSE(model.lines[1].price);
+  CHECK(model.drives[0].motor.price == 6.0);
+  CHECK(model.drives[0].gearhead.price == 4.0);
+  CHECK(model.drives[0].pulley.price == 1.5);
+  CHECK(model.supplies[0].price == 3.5);
+  CHECK(model.bodies[0].price == 0.0);
+  CHECK_FALSE(model.bodies[1].price);
+  CHECK(model.bodies[1].hinge->pin->price == 0.2);
+  CHECK(model.bodies[1].hinge->washers->price == 0.05);
+  CHECK(model.bodies[1].solids[0].material == 0);
+  CHECK(model.bodies[1].solids[1].material == -1);
+  CHECK_THAT(model.cords[0].allowance, WithinRel(0.06, 1e-12));
+  CHECK(model.cords[1].allowance == 0);
+  REQUIRE(model.bill.size() == 2);
+  CHECK(model.bill[0].name == "screw");
+  CHECK(model.bill[0].count == 4);
+  CHECK(model.bill[0].price == 0.1);
+  CHECK(model.bill[0].used_for == "motor");
+  CHECK(model.bill[1].count == 1);
+  CHECK_FALSE(model.bill[1].price);
+}
+
+TEST_CASE("values: bushings take the place of the washers and give the friction, but not what presses the faces") {
+  reading::Source source(good_files::all());
+  const auto hinge = [&](const std::string& bushing) {
+    return reading::read_model(source, "model.yaml", {"bodies.phalanx.hinge.bushings=" + bushing}).bodies[1].hinge.value();
+  };
+  const model::Hinge fitted = hinge("flanged");
+  CHECK(fitted.bushings.value().name == "flanged");
+  CHECK(fitted.bushings->price == 4.5);
+  CHECK(fitted.pin->friction.static_coefficient == 0.12);
+  CHECK(fitted.pin->friction.kinetic_coefficient == 0.1);
+  CHECK_THAT(fitted.washers->inner_diameter, WithinRel(2e-3, 1e-12));
+  CHECK_THAT(fitted.washers->outer_diameter, WithinRel(5.5e-3, 1e-12));
+  CHECK(fitted.washers->friction.static_coefficient == 0.18);
+  CHECK(fitted.washers->friction.kinetic_coefficient == 0.15);
+  CHECK(fitted.washers->build.material == 0);
+  CHECK(fitted.washers->preload == 1);
+  CHECK(fitted.washers->law == model::WasherLaw::uniform_pressure);
+  const model::Hinge without = hinge("none");
+  CHECK_FALSE(without.bushings);
+  CHECK(without.pin->friction.kinetic_coefficient == 0.16);
+  CHECK(without.washers->friction.kinetic_coefficient == 0.2);
+}
+
 TEST_CASE("values: scenarios come with a sorted timeline, objects and loads") {
   const model::Scenario scenario = good();
   CHECK(scenario.duration == 2);

@@ -197,6 +197,22 @@ TEST_CASE("margins: the instant that governs is kept with its posture and outsid
   for (std::size_t i = 1; i < values.size(); ++i) CHECK(values[i - 1].ratio <= values[i].ratio);
 }
 
+TEST_CASE("margins: bushings widen the hole of the lug, and their flanges are what is pressed", "[margins][analytic]") {
+  Bench bench(read("forced-open.yaml", {"require=[]", "model.bodies.proximal.hinge.bushings=flanged_2"}));
+  bench.load(1);
+  bench.watch.look(bench.stage, bench.state);
+  const auto margins = bench.margins();
+  const double hole = 3.5e-3;  // the sleeve
+  CHECK(margins.at("lug_tension.MCP").demand == Approx(80 / ((6e-3 - hole) * 7e-3)));
+  CHECK(margins.at("lug_tear_out.MCP").demand == Approx(80 / (2 * 7e-3 * (3e-3 - hole / 2))));
+  CHECK(margins.at("washer_pressure.MCP").demand == Approx(3 / (pi / 4 * (5e-3 * 5e-3 - 2e-3 * 2e-3))));
+  CHECK(margins.at("washer_pressure.MCP").capacity == Approx(60e6));
+  CHECK_THAT(margins.at("washer_pressure.MCP").check, Contains("flange of the bushing"));
+  CHECK(bench.sizes_for(2).at("washer_pressure.MCP").key == "bushings.flanged_2.flange_diameter");
+  CHECK(margins.at("lug_tension.PIP").demand == Approx(80 / ((6e-3 - 2.05e-3) * 6e-3)));
+  CHECK_THAT(margins.at("washer_pressure.PIP").check, Contains("washer"));
+}
+
 TEST_CASE("margins: watching a step allocates nothing", "[margins][no-heap]") {
   if (!HeapWatch::works()) return;
   Bench bench(described());

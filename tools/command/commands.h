@@ -24,6 +24,7 @@ struct CommonOptions {
 
 struct InspectOptions {
   bool fits = false;                 ///< print fits and play instead of the rest
+  bool parts = false;                ///< print the bill of materials instead of the rest
   int steps = 7;                     ///< postures over each range
   std::vector<std::string> posture;  ///< JOINT=ANGLE for the static grip
 };

@@ -8,6 +8,7 @@
 #include "commands.h"
 #include "fits_text.h"
 #include "mesh_text.h"
+#include "parts_text.h"
 #include "quantity/quantity.h"
 #include "reading/reading.h"
 #include "simulation/observe.h"
@@ -268,6 +269,11 @@ int inspect_command(const std::string& path, const InspectOptions& inspect, cons
   if (inspect.fits) {
     const FitsPage page = fits_page(read);
     print({page.text, {{"model", read.name}, {"fits", page.json}}}, options);
+    return done;
+  }
+  if (inspect.parts) {
+    const PartsPage page = parts_page(read);
+    print({page.text, page.json}, options);
     return done;
   }
   const System system(idle(std::move(read)));

@@ -70,8 +70,10 @@ int main(int argc, char** argv) {
   inspect->add_option("--posture", inspect_options.posture, "posture of the static grip: JOINT=ANGLE, may be given again (default 30 deg)")
       ->allow_extra_args(false);
   inspect->add_flag("--fits", inspect_options.fits, "print fits of the pins and play at the fingertip, instead of the rest");
+  inspect->add_flag("--parts", inspect_options.parts, "print the bill of materials and what it costs, instead of the rest")->excludes("--fits");
   inspect->footer("Example: sinewright inspect models/demo-finger.yaml --posture MCP=20deg --posture PIP=45deg\n"
-                  "         sinewright inspect models/demo-finger.yaml --fits");
+                  "         sinewright inspect models/demo-finger.yaml --fits\n"
+                  "         sinewright inspect models/demo-finger.yaml --parts");
   inspect->callback([&] { code = sinewright::tool::inspect_command(input, inspect_options, options); });
 
   CLI::App* limit = app.add_subcommand("limit", "find the load or value at which something gives way");

@@ -464,7 +464,8 @@ Json facts(const Run& run) {
     if (!body.hinge) continue;
     const std::string group = "Joint " + body.hinge->name;
     if (body.hinge->pin) add(group, "pin", fmt::format("⌀{:.3g} mm", 1e3 * body.hinge->pin->diameter));
-    if (body.hinge->washers) add(group, "washers", fmt::format("⌀{:.3g} / {:.3g} mm, friction {:.3g}", 1e3 * body.hinge->washers->outer_diameter, 1e3 * body.hinge->washers->inner_diameter, body.hinge->washers->friction.kinetic_coefficient));
+    if (body.hinge->washers) add(group, body.hinge->bushings ? "flanges of bushings" : "washers", fmt::format("⌀{:.3g} / {:.3g} mm, friction {:.3g}", 1e3 * body.hinge->washers->outer_diameter, 1e3 * body.hinge->washers->inner_diameter, body.hinge->washers->friction.kinetic_coefficient));
+    if (body.hinge->bushings) add(group, "bushings", body.hinge->bushings->name);
     if (body.hinge->stops) add(group, "range", fmt::format("{:.4g}° to {:.4g}°", body.hinge->stops->lower * kDegree, body.hinge->stops->upper * kDegree));
   }
   return list;
