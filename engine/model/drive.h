@@ -4,6 +4,7 @@
 #include <string>
 
 #include "model/cord.h"
+#include "model/sensor.h"
 #include "model/shape.h"
 
 namespace sinewright::model {
@@ -99,6 +100,8 @@ struct Drive {
   Gearhead gearhead;
   Pulley pulley;
   std::optional<Touch> touch = std::nullopt;
+  std::optional<Sensor> sensor = std::nullopt;
+  std::optional<CurrentSense> current_sense = std::nullopt;
 };
 
 }  // namespace sinewright::model

@@ -32,8 +32,15 @@ void add_heading(Record<T>& record, const std::string& file_kind, bool needs_nam
   record.may("about", &Heading::about, text(), Absent{"none"}, "what it is and where it comes from");
 }
 
+/// Of random numbers.
+[[nodiscard]] Kind<unsigned long long> seed();
+
 /// static and kinetic coefficient of a dry pair.
 [[nodiscard]] Kind<model::DryFriction> dry_friction();
+
+/// What tells a drive's angle, and what reads its current.
+[[nodiscard]] Kind<model::Sensor> sensor();
+[[nodiscard]] Kind<model::CurrentSense> current_sense();
 
 /// A bound on one number of a summary.
 [[nodiscard]] Kind<WrittenRequirement> requirement();
