@@ -18,7 +18,7 @@ constexpr int points = 160;
 constexpr double holding_stiffness = 1e5;  // [N/m], of the spring that stands for the cord; leaves no error, see the page
 constexpr double last_pull = 100;          // [N], brings every joint to its stop at last
 constexpr double longest_step = 0.1;       // [rad]
-constexpr double balanced = 1e-9;          // [N m]
+constexpr double balanced = 1e-8;          // [N m]
 constexpr int most_iterations = 60;
 constexpr double no_stop = 120 * std::numbers::pi / 180;
 
@@ -199,12 +199,17 @@ TipPlace tip_place(const System& system, std::size_t cord) {
   return {anchor.body, anchor.at};
 }
 
-FreeClosing::FreeClosing(const System& system, std::size_t cord, bool weight) {
+std::vector<std::size_t> hinges_moved_by(const System& system, std::size_t cord) {
   const std::vector<int> bodies = bodies_of(system, cord);
+  std::vector<std::size_t> hinges;
   for (std::size_t i = 0; i < system.hinges.size(); ++i) {
     const auto hangs = [&](int body) { return dynamics::hangs_on(system.tree, system.link_of_body[at(body)], system.hinges[i].link); };
-    if (std::any_of(bodies.begin(), bodies.end(), hangs) && !std::all_of(bodies.begin(), bodies.end(), hangs)) hinges_.push_back(i);
+    if (std::any_of(bodies.begin(), bodies.end(), hangs) && !std::all_of(bodies.begin(), bodies.end(), hangs)) hinges.push_back(i);
   }
+  return hinges;
+}
+
+FreeClosing::FreeClosing(const System& system, std::size_t cord, bool weight) : hinges_(hinges_moved_by(system, cord)) {
   const auto n = static_cast<int>(hinges_.size());
   VectorXd lower(n), upper(n), angles(n);
   for (int k = 0; k < n; ++k) {
@@ -227,8 +232,13 @@ FreeClosing::FreeClosing(const System& system, std::size_t cord, bool weight) {
     angles_.push_back(std::move(all));
   };
   keep(0);
+  VectorXd before = angles, next = angles;
   for (int p = 1; p <= points + 1 && most > 0; ++p) {
     const double wanted = p <= points ? most * p / points : most + last_pull / holding_stiffness;
+    // From where the last two points lead to; where a joint snaps over, the way down is found all the same.
+    next = (2 * angles - before).cwiseMax(lower).cwiseMin(upper);
+    before = angles;
+    angles = next;
     const double left = settle(energy, start_way_ - wanted, lower, upper, angles);
     const double drawn = start_way_ - energy.way(angles);
     if (drawn < drawn_.back() + 1e-9) continue;  // nothing moved, or a posture that this cord does not hold

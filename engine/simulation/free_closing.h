@@ -44,6 +44,9 @@ class FreeClosing {
   double start_way_ = 0, imbalance_ = 0;
 };
 
+/// Hinges that a cord can move, indices into System::hinges: those between the bodies of its path.
+[[nodiscard]] std::vector<std::size_t> hinges_moved_by(const System& system, std::size_t cord);
+
 /// The fingertip that a cord moves: body of its last anchor, and the place on it where shapes and solids end along x [m], or the anchor
 /// itself without any.
 struct TipPlace {
