@@ -55,6 +55,8 @@ TipEstimate::TipEstimate(const System& system, std::size_t drive)
 
 double TipEstimate::drawn(double shaft) const { return system_.cords[cord_].pulley->wound_length(0, shaft) - slack_; }
 
+double TipEstimate::closed_shaft() const { return shaft_at(*system_.cords[cord_].pulley, firmware_.end() + slack_); }
+
 void TipEstimate::look(const Stage& stage, const State& state, const AngleReadout& sensed, double step) {
   const drive::AngleSample& sample = sensed.sample;
   double way = 0;

@@ -49,6 +49,8 @@ class TipEstimate {
   /// Error of a rebuilt angle, per hinge of the system [rad].
   [[nodiscard]] const std::vector<ErrorSize>& angle_error() const { return angle_error_; }
   [[nodiscard]] const TipSteps& steps() const { return steps_; }
+  /// Angle of the output shaft at which free closing ends [rad].
+  [[nodiscard]] double closed_shaft() const;
 
  private:
   [[nodiscard]] double drawn(double shaft) const;  // cord drawn in, as the firmware reckons it [m]
