@@ -5,6 +5,7 @@
 
 #include "model/bill.h"
 #include "model/cord.h"
+#include "model/sensor.h"
 #include "model/shape.h"
 
 namespace sinewright::model {
@@ -104,6 +105,8 @@ struct Drive {
   Gearhead gearhead;
   Pulley pulley;
   std::optional<Touch> touch = std::nullopt;
+  std::optional<Sensor> sensor = std::nullopt;
+  std::optional<CurrentSense> current_sense = std::nullopt;
 };
 
 }  // namespace sinewright::model

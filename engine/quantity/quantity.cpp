@@ -46,7 +46,7 @@ constexpr std::array kUnits = {
     UnitRow{"uJ", "1e-6 J"}, UnitRow{"W", "1 J/s"}, UnitRow{"kW", "1000 W"}, UnitRow{"mW", "0.001 W"},
     // electricity
     UnitRow{"mA", "0.001 A"}, UnitRow{"uA", "1e-6 A"}, UnitRow{"V", "1 W/A"}, UnitRow{"kV", "1000 V"},
-    UnitRow{"mV", "0.001 V"}, UnitRow{"Ohm", "1 V/A"}, UnitRow{"kOhm", "1000 Ohm"},
+    UnitRow{"mV", "0.001 V"}, UnitRow{"Ohm", "1 V/A"}, UnitRow{"kOhm", "1000 Ohm"}, UnitRow{"MOhm", "1e6 Ohm"},
     UnitRow{"mOhm", "0.001 Ohm"}, UnitRow{"H", "1 V.s/A"}, UnitRow{"mH", "0.001 H"}, UnitRow{"uH", "1e-6 H"},
     // temperature on the Celsius scale; differences are in K
     UnitRow{"degC", "K @ 273.15"},
@@ -64,6 +64,7 @@ constexpr std::array kDimensions = {
     DimensionRow{"m2", "an area, such as \"3 mm²\""},
     DimensionRow{"kg", "a mass, such as \"8 g\""},
     DimensionRow{"s", "a time, such as \"20 ms\""},
+    DimensionRow{"Hz", "a frequency, such as \"50 Hz\""},
     DimensionRow{"A", "a current, such as \"0.5 A\""},
     DimensionRow{"K", "a temperature, such as \"23 degC\" or \"296 K\""},
     DimensionRow{"rad", "an angle, such as \"30 deg\""},

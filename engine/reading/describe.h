@@ -39,8 +39,15 @@ void add_price(Record<T>& record, model::Price C::*member, const std::string& ab
   record.may("price", member, number(not_negative()), Absent{"no price"}, about);
 }
 
+/// Of random numbers.
+[[nodiscard]] Kind<unsigned long long> seed();
+
 /// static and kinetic coefficient of a dry pair.
 [[nodiscard]] Kind<model::DryFriction> dry_friction();
+
+/// What tells a drive's angle, and what reads its current.
+[[nodiscard]] Kind<model::Sensor> sensor();
+[[nodiscard]] Kind<model::CurrentSense> current_sense();
 
 /// A bound on one number of a summary.
 [[nodiscard]] Kind<WrittenRequirement> requirement();

@@ -268,7 +268,15 @@ Kind<WrittenDrive> drive() {
       .may("current_limit", &WrittenDrive::current_limit, quantity_or_none("A", positive(), 0),
            Default{"none"}, "of the driver")
       .need("pulley", &WrittenDrive::pulley, pulley.kind(), "the pulley")
-      .may("touch", &WrittenDrive::touch, touch.kind(), Absent{"not checked"}, "for the margin of its touch temperature");
+      .may("touch", &WrittenDrive::touch, touch.kind(), Absent{"not checked"}, "for the margin of its touch temperature")
+      .may("sensor", &WrittenDrive::sensor, sensor(), Absent{"none"}, "what tells the angle of the shaft or the rotor")
+      .may("current_sense", &WrittenDrive::current_sense, current_sense(), Absent{"none"}, "what reads the motor's current")
+      .check([](WrittenDrive& value, const Node& node) {
+        const auto& ring = value.pulley.collar;
+        if (!value.sensor || !ring || value.sensor->fit.friction_torque <= ring->torque) return;
+        throw not_allowed(*node.find("sensor")->find("fit")->find("friction_torque"),
+                          "at most pulley.collar.torque, the largest torque that the sensor asks of its collar");
+      });
   return record.kind();
 }
 

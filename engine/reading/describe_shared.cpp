@@ -133,6 +133,12 @@ Kind<WrittenSolid> solid() {
   return record.kind();
 }
 
+Kind<unsigned long long> seed() {
+  return turned_into<unsigned long long, int>(whole_number(0, 1000000000), [](int value, const Node&) {
+    return static_cast<unsigned long long>(value);
+  });
+}
+
 Kind<model::DryFriction> dry_friction() {
   using model::DryFriction;
   Record<DryFriction> record("dry_friction", "Coulomb coefficients of a dry sliding pair.");

@@ -7,12 +7,6 @@ namespace {
 
 using namespace model;
 
-Kind<unsigned long long> seed() {
-  return turned_into<unsigned long long, int>(whole_number(0, 1000000000), [](int value, const Node&) {
-    return static_cast<unsigned long long>(value);
-  });
-}
-
 Kind<double> confidence() {
   return number({0.5, 0.9999, false, false, "from 50 % to 99.99 %"});
 }

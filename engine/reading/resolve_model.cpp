@@ -201,6 +201,8 @@ void resolve_drives(const ModelFile& file, const WrittenGathered& gathered, mode
     drive.pulley.build = build_of(written.pulley, model);
     if (drive.pulley.knot_seat) drive.pulley.knot_seat->build = build_of(*written.pulley.written_seat, model);
     drive.touch = written.touch;
+    drive.sensor = written.sensor;
+    drive.current_sense = written.current_sense;
     model.drives.push_back(std::move(drive));
   }
 }

@@ -125,6 +125,8 @@ struct WrittenDrive {
   double current_limit = 0;
   WrittenPulley pulley;
   std::optional<model::Touch> touch;
+  std::optional<model::Sensor> sensor;
+  std::optional<model::CurrentSense> current_sense;
 };
 
 struct WrittenPoint {

@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 
 namespace sinewright::simulation {
@@ -12,6 +13,7 @@ constexpr std::size_t at(int index) { return static_cast<std::size_t>(index); }
 
 const std::vector<std::string> axes = {"x", "y", "z"};
 const std::vector<std::string> quaternion = {"x", "y", "z", "w"};
+const std::vector<std::string> causes(tip_cause_names.begin(), tip_cause_names.end());
 
 // Visits every value of a row in one fixed order; its two users are the list of channels and the rows themselves, so
 // that they cannot drift apart. Names are made only for the list (`named`), since a row is filled at every sample.
@@ -19,8 +21,8 @@ const std::vector<std::string> quaternion = {"x", "y", "z", "w"};
 template <bool named, class Add>
 void visit(const System& system, const Stage& stage, const State& state, const Totals& totals, Add&& add) {
   const auto& m = system.model();
-  const auto group = [](const char* kind, const std::string& name) {
-    return named ? fmt::format("/{}/{}/", kind, name) : std::string();
+  const auto group = [](const char* kind, const std::string& name, const char* part = "") {
+    return named ? fmt::format("/{}/{}/{}", kind, name, part) : std::string();
   };
   const auto names_of = [](auto&& make) { return named ? make() : std::vector<std::string>(); };
   const auto one = [&](const std::string& base, const char* leaf, const char* unit, const char* text, double value) {
@@ -84,6 +86,46 @@ void visit(const System& system, const Stage& stage, const State& state, const T
     one(base, "load_torque", "N m", "torque of the load on the output shaft", r.load_torque);
     one(base, "winding_temperature", "K", "temperature of the winding", state.temperature[d].winding);
     one(base, "housing_temperature", "K", "temperature of the motor housing", state.temperature[d].housing);
+    if (m.drives[d].sensor) {
+      const AngleReadout readout = totals.sensors ? totals.sensors->sensing().angles()[d] : AngleReadout{};
+      const std::string part = group("drives", m.drives[d].name, "sensor/");
+      one(part, "sample_time", "s", "when the last sample was taken; what stands beside it belongs to that time", readout.time);
+      one(part, "shaft_angle", "radian", "true angle of the output shaft", readout.shaft);
+      one(part, "rotor_angle", "radian", "where the sensor's rotor stood, as an angle of the output shaft", readout.sample.rotor);
+      one(part, "track_angle", "radian", "what track or disc showed: with linearity, load, ends, lost zero", readout.sample.track);
+      one(part, "signal_angle", "radian", "the same with noise and ripple", readout.sample.signal);
+      one(part, "count", "1", "what converter or counter said", readout.sample.count);
+      one(part, "reading", "radian", "the shaft angle that the firmware makes of it", readout.sample.reading);
+      one(part, "off_track", "1", "1 if the wiper stood in the dead band", readout.sample.off_track ? 1.0 : 0.0);
+      one(part, "powered", "1", "1 while the sensor has power; the sample stays", readout.powered ? 1.0 : 0.0);
+      const bool winds = std::any_of(system.cords.begin(), system.cords.end(), [&](const auto& c) { return c.drive == static_cast<int>(d); });
+      const TipEstimate* estimate = totals.sensors ? totals.sensors->tip(d) : nullptr;
+      if (winds) {
+        const TipReadout nothing;
+        const TipReadout& tip = estimate ? estimate->now() : nothing;
+        const std::string at_tip = group("drives", m.drives[d].name, "fingertip/");
+        many(at_tip, "told", "m", "fingertip by the last reading and free closing, world", axes, tip.told.data(), 3);
+        many(at_tip, "true", "m", "fingertip, world", axes, tip.truth.data(), 3);
+        many(at_tip, "error_along", "m", "told less true along the tip's way, closing positive, by cause", causes, tip.along.data(),
+             tip.along.size());
+        const auto joints = [&] {
+          std::vector<std::string> names;
+          for (const HingeJoint& joint : system.hinges) names.push_back(m.bodies[at(joint.body)].hinge->name);
+          return names;
+        };
+        many(at_tip, "angle_told", "radian", "joint angles by the last reading and free closing", names_of(joints), tip.angle.data(),
+             named ? system.hinges.size() : tip.angle.size());
+      }
+    }
+    if (m.drives[d].current_sense) {
+      const CurrentReadout readout = totals.sensors ? totals.sensors->sensing().currents()[d] : CurrentReadout{};
+      const std::string part = group("drives", m.drives[d].name, "current_sense/");
+      one(part, "sample_time", "s", "when the last sample was taken; what stands beside it belongs to that time", readout.time);
+      one(part, "current_then", "A", "true motor current", readout.current);
+      one(part, "filtered", "A", "after the low-pass", readout.filtered);
+      one(part, "count", "1", "what the converter said", readout.sample.count);
+      one(part, "reading", "A", "the current that the firmware makes of it", readout.sample.reading);
+    }
   }
   for (std::size_t i = 0; i < system.contacts.size(); ++i) {
     const ContactResult& r = stage.contact[i];

@@ -3,6 +3,7 @@
 #include <vector>
 
 #include "simulation/recording.h"
+#include "simulation/sensor_watch.h"
 #include "simulation/stage.h"
 #include "simulation/state.h"
 #include "simulation/system.h"
@@ -15,6 +16,7 @@ struct Totals {
   double stored_at_start = 0; ///< [J]
   double step = 0;            ///< length of the last step [s]
   std::vector<std::vector<double>> passed;  ///< per cord and node: material passed towards the first span, in all [m]
+  const SensorWatch* sensors = nullptr;     ///< what they say; null: nothing yet
 };
 
 /// The data sets of a run, in the order in which `observe` fills a row.

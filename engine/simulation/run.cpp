@@ -7,6 +7,7 @@
 
 #include "simulation/events.h"
 #include "simulation/observe.h"
+#include "simulation/sensor_watch.h"
 #include "simulation/summary.h"
 
 namespace sinewright::simulation {
@@ -65,6 +66,7 @@ RunResult run(const System& system, const RunListener& listener) {
   Stage first_look(system);
   SummaryBuilder summary(system);
   EventWatch watch(system);
+  SensorWatch sensors(system);
   State& state = result.end;
   state = start_state(system);
   const State start = state;
@@ -77,6 +79,7 @@ RunResult run(const System& system, const RunListener& listener) {
   Totals totals;
   totals.energy = Ledger::Zero(system.ledger_size);
   for (const CordSystem& cord : system.cords) totals.passed.emplace_back(static_cast<std::size_t>(cord.path.node_count()));
+  totals.sensors = &sensors;
   std::vector<double> row;
 
   // Material that has passed a node, from what stands before it now and at the start.
@@ -109,6 +112,7 @@ RunResult run(const System& system, const RunListener& listener) {
   first_look.look(state);
   totals.stored_at_start = first_look.stored_energy();
   watch.begin(first_look, state);
+  sensors.begin(first_look, state);
   summary.sample(first_look, state, totals, off);
   record(first_look);
   enough(first_look);
@@ -131,6 +135,7 @@ RunResult run(const System& system, const RunListener& listener) {
         totals.energy += step.energy;
         totals.step = step.step;
         watch.look(stepper.stage(), state, result.events);
+        sensors.look(stepper.stage(), state, off, step.step);
         emit_events(known);
         summary.sample(stepper.stage(), state, totals, off);
         const bool last = enough(stepper.stage());
@@ -149,6 +154,7 @@ RunResult run(const System& system, const RunListener& listener) {
   result.counters = stepper.counters();
   result.iterations = stepper.iterations();
   result.summary = summary.finish();
+  sensors.add_to(result.summary);
   if (listener.summary) listener.summary(result.summary);
   result.verdicts = judge(scenario.requirements, result.summary);
   return result;

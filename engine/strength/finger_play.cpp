@@ -3,9 +3,8 @@
 #include <algorithm>
 #include <cmath>
 #include <cstddef>
-#include <limits>
 
-#include "model/overloaded.h"
+#include "simulation/fingertip.h"
 #include "strength/hinge_fits.h"
 
 namespace sinewright::strength {
@@ -13,38 +12,6 @@ namespace sinewright::strength {
 namespace {
 
 using Eigen::Vector3d;
-
-double end_of(const std::vector<Vector3d>& points) {
-  double end = -std::numeric_limits<double>::infinity();
-  for (const Vector3d& point : points) end = std::max(end, point.x());
-  return end;
-}
-
-// Largest x of a shape.
-double end_of(const model::Shape& shape) {
-  return std::visit(
-      overloaded{
-          [](const model::Sphere& s) { return s.center.x() + s.radius; },
-          [](const model::Capsule& c) { return std::max(c.from.x(), c.to.x()) + c.radius; },
-          [](const model::Cylinder& c) {
-            const double along = std::abs(c.axis.x());
-            return c.center.x() + c.length / 2 * along +
-                   c.radius * std::sqrt(std::max(0.0, 1 - along * along));
-          },
-          [](const model::Box& b) { return b.center.x() + (b.rotation.row(0).cwiseAbs() * b.size)(0) / 2; },
-          [](const model::Hull& h) { return end_of(h.points); }, [](const model::Mesh& m) { return end_of(m.points); }},
-      shape);
-}
-
-std::optional<double> tip_of(const model::Body& body) {
-  std::optional<double> tip;
-  const auto take = [&](const model::Shape& shape) {
-    tip = std::max(tip.value_or(end_of(shape)), end_of(shape));
-  };
-  for (const model::ContactShape& shape : body.shapes) take(shape.shape);
-  for (const model::Solid& solid : body.solids) take(solid.shape);
-  return tip;
-}
 
 void set_clearances(const model::Hinge& hinge, const HingeFits& fits, HingeShare& share) {
   if (fits.running) {
@@ -122,7 +89,7 @@ std::vector<FingertipPlay> finger_play(const model::Model& model) {
     if (!model.bodies[b].hinge || carries[b]) continue;
     FingertipPlay tip;
     tip.body = model.bodies[b].name;
-    tip.tip = tip_of(model.bodies[b]);
+    tip.tip = simulation::fingertip(model.bodies[b]);
     if (tip.tip) {
       Vector3d place(*tip.tip, 0, 0);  // in the frame of `body`
       for (std::size_t body = b; model.bodies[body].hinge;) {

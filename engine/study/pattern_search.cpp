@@ -3,8 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "quantity/counter_random.h"
 #include "study/argument.h"
-#include "study/counter_random.h"
 #include "study/normal.h"
 
 namespace sinewright::study {

@@ -4,8 +4,8 @@
 
 #include <boost/random/sobol.hpp>
 
+#include "quantity/counter_random.h"
 #include "study/argument.h"
-#include "study/counter_random.h"
 
 namespace sinewright::study {
 

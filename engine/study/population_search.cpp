@@ -6,8 +6,8 @@
 #include <iterator>
 #include <numeric>
 
+#include "quantity/counter_random.h"
 #include "study/argument.h"
-#include "study/counter_random.h"
 #include "study/point_set.h"
 
 namespace sinewright::study {

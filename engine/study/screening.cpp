@@ -4,8 +4,8 @@
 #include <numeric>
 #include <utility>
 
+#include "quantity/counter_random.h"
 #include "study/argument.h"
-#include "study/counter_random.h"
 #include "study/sample_statistics.h"
 
 namespace sinewright::study {

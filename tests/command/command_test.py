@@ -340,6 +340,15 @@ class Cautions(Place):
         self.assertIn("note: the cord never turns at knuckle bend 1", text)
         self.assertNotIn("the arm at PIP", text)
 
+    def test_a_sensor_that_does_not_see_the_whole_closing(self):
+        short = self.inspect("drives.flexor.sensor.potentiometer.range=300 deg")
+        self.assertIn("CAUTION: its track ends at 210.0 deg of the shaft", short)
+        sensor = json.loads(self.expect(0, "inspect", "models/demo-finger.yaml", "--json").stdout)["sensors"]["flexor"]
+        self.assertAlmostEqual(sensor["step_rad"], math.radians(1080) / 4096, places=12)
+        self.assertAlmostEqual(sensor["play_rad"], math.radians(1.5) + 2 * 2e-3 / 5, places=12)
+        self.assertLess(sensor["closed_shaft_rad"], sensor["range_end_rad"])
+        self.assertLess(sensor["tip_step_largest_m"], sensor["tip_step_reversed_largest_m"])
+
     def test_a_gearhead_that_locks(self):
         settings = ("--set", "gearheads.train_150.backward_efficiency=0")
         self.assertIn("the gearhead locks", self.expect(0, "inspect", "models/demo-finger.yaml", *settings).stdout)

@@ -113,7 +113,7 @@ TEST_CASE("figures: a short run gives every figure in every format, with its scr
   const auto files = plot::draw_all(shared_record(), folder.path);
   const std::map<std::string, std::string> beginnings = {
       {"png", "\x89PNG"}, {"svg", "<?xml"}, {"pdf", "%PDF-"}, {"gp", "# Change what you like"}};
-  for (const char* name : {"posture", "angles", "tensions", "forces", "drive", "losses", "energy"})
+  for (const char* name : {"posture", "angles", "tensions", "forces", "drive", "sensing", "losses", "energy"})
     for (const auto& [extension, beginning] : beginnings) {
       const fs::path file = folder.path / fmt::format("{}.{}", name, extension);
       INFO(file.string());

@@ -356,3 +356,85 @@ TEST_CASE("values: a scenario reads the same from the texts that a source handed
   REQUIRE(recorded.handed_out().size() == 4);
   for (std::size_t i = 0; i < texts.size(); ++i) CHECK(recorded.handed_out()[i].text == texts[i].second);
 }
+
+namespace {
+
+model::Drive drive_with(const std::string& keys) {
+  good_files::Texts texts = good_files::all();
+  const std::string pulley = "pulley: {radius: 3 mm}";
+  for (auto& [name, text] : texts)
+    if (const auto at = text.find(pulley); name == "model.yaml" && at != std::string::npos) text.insert(at + pulley.size(), ", " + keys);
+  reading::Source source(texts);
+  return reading::read_scenario(source, "scenario.yaml").model.drives.at(0);
+}
+
+}  // namespace
+
+TEST_CASE("values: a drive has no sensor unless one is written") {
+  CHECK_FALSE(good().model.drives.at(0).sensor);
+  CHECK_FALSE(good().model.drives.at(0).current_sense);
+}
+
+TEST_CASE("values: a potentiometer comes with all that lies between shaft and reading") {
+  const auto sensor = drive_with(
+      "sensor: {potentiometer: {range: 270 deg, at_zero: 30 deg, dead_band: 90 deg, linearity: {table: [[0 %, 1 %], [0.5, -0.02]]}, "
+      "resistance: 10 kOhm, load: 1 MOhm, feed: 3.3 V, reference: 2.5 V, bits: 12, noise: {rms: 1 mV, seed: 4}, ripple: {amplitude: "
+      "20 mV, frequency: 1 kHz}}, turns: 0.5, fit: {backlash: 2 deg, torsional_stiffness: 3 N·m/rad, friction_torque: 1 mN·m}, period: "
+      "2 ms}").sensor;
+  REQUIRE(sensor);
+  CHECK(sensor->seat == model::Sensor::Seat::shaft);
+  CHECK(sensor->power == model::Sensor::Power::always);
+  CHECK(sensor->turns == 0.5);
+  CHECK(sensor->period == 2e-3);
+  CHECK_THAT(sensor->fit.backlash, WithinRel(2 * kPi / 180, 1e-12));
+  CHECK(sensor->fit.torsional_stiffness == 3);
+  CHECK_THAT(sensor->fit.friction_torque, WithinRel(1e-3, 1e-12));
+  const auto& p = std::get<model::Potentiometer>(sensor->kind);
+  CHECK_THAT(p.range, WithinRel(1.5 * kPi, 1e-12));
+  CHECK_THAT(p.at_zero, WithinRel(kPi / 6, 1e-12));
+  CHECK_THAT(p.dead_band.value(), WithinRel(kPi / 2, 1e-12));
+  const auto& table = std::get<model::TableLinearity>(p.linearity);
+  CHECK(table.position == std::vector<double>{0, 0.5});
+  CHECK(table.error == std::vector<double>{0.01, -0.02});
+  CHECK(p.resistance == 1e4);
+  CHECK(p.load == 1e6);
+  CHECK(p.feed == 3.3);
+  CHECK(p.reference == 2.5);
+  CHECK(p.bits == 12);
+  CHECK_THAT(p.noise.rms, WithinRel(1e-3, 1e-12));
+  CHECK(p.noise.seed == 4);
+  CHECK_THAT(p.ripple.amplitude, WithinRel(0.02, 1e-12));
+  CHECK_THAT(p.ripple.frequency, WithinRel(1000.0, 1e-12));
+}
+
+TEST_CASE("values: a plain potentiometer is straight, ratiometric and without noise") {
+  const auto sensor = drive_with("sensor: {potentiometer: {range: 270 deg, feed: 3.3 V, bits: 10, reference: ratiometric}, period: 1 ms}").sensor;
+  const auto& p = std::get<model::Potentiometer>(sensor.value().kind);
+  CHECK(std::get<model::SineLinearity>(p.linearity).error == 0);
+  CHECK_FALSE(p.reference);
+  CHECK_FALSE(p.dead_band);
+  CHECK(p.noise.rms == 0);
+  CHECK(sensor->fit.backlash == 0);
+}
+
+TEST_CASE("values: encoders and current sense come as written") {
+  const auto relative = drive_with("sensor: {encoder: {counts_per_turn: 28}, seat: rotor, power: with_drive, period: 1 ms}").sensor;
+  CHECK(std::get<model::RelativeEncoder>(relative.value().kind).counts_per_turn == 28);
+  CHECK(relative->seat == model::Sensor::Seat::rotor);
+  CHECK(relative->power == model::Sensor::Power::with_drive);
+  const auto absolute = drive_with("sensor: {encoder: {bits: 12}, period: 1 ms}").sensor;
+  CHECK(std::get<model::AbsoluteEncoder>(absolute.value().kind).bits == 12);
+  CHECK_THAT(std::get<model::AbsoluteEncoder>(absolute->kind).at_zero, WithinRel(kPi, 1e-12));
+  const auto sense = drive_with(
+      "current_sense: {range: [-1 A, 2 A], bits: 8, gain_error: 3 %, offset: 5 mA, noise: {rms: 2 mA}, time_constant: 4 ms, period: 500 us}")
+      .current_sense;
+  REQUIRE(sense);
+  CHECK(sense->low == -1);
+  CHECK(sense->high == 2);
+  CHECK(sense->bits == 8);
+  CHECK_THAT(sense->gain_error, WithinRel(0.03, 1e-12));
+  CHECK_THAT(sense->offset, WithinRel(5e-3, 1e-12));
+  CHECK_THAT(sense->noise.rms, WithinRel(2e-3, 1e-12));
+  CHECK_THAT(sense->time_constant, WithinRel(4e-3, 1e-12));
+  CHECK_THAT(sense->period, WithinRel(5e-4, 1e-12));
+}

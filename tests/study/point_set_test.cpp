@@ -7,8 +7,8 @@
 
 #include <catch2/catch.hpp>
 
+#include "quantity/counter_random.h"
 #include "quantity/invalid_input.h"
-#include "study/counter_random.h"
 #include "study/distribution.h"
 #include "study/point_set.h"
 #include "study/shared_factor.h"

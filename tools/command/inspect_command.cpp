@@ -12,6 +12,7 @@
 #include "quantity/quantity.h"
 #include "reading/reading.h"
 #include "simulation/observe.h"
+#include "simulation/sensor_watch.h"
 #include "simulation/static_analysis.h"
 
 namespace sinewright::tool {
@@ -102,6 +103,42 @@ void drives(const System& system, Report& report) {
     } else {
       json["back_drive_torque_N_m"] = s.back_drive_torque;
       json["back_drive_tension_N"] = s.back_drive_tension;
+    }
+  }
+}
+
+// What the sensors can tell apart, and whether they see the whole motion.
+void sensors(const System& system, Report& report) {
+  for (const simulation::TipEstimate& tip : simulation::tip_estimates(system)) {
+    const model::Drive& drive = system.model().drives[tip.drive()];
+    const model::Sensor& sensor = *drive.sensor;
+    const double turns = simulation::sensor_turns(drive), step = drive::angle_step(sensor, turns),
+                 play = 2 * simulation::sensor_half_play(drive);
+    const simulation::TipSteps& tell = tip.steps();
+    report.line(fmt::format("\nSensor of {}", drive.name));
+    report.line(fmt::format("  one step {:.3g} deg of the shaft, noise {:.3g} deg (rms), play and twist {:.3g} deg in all", step / degree,
+                            drive::angle_noise(sensor, turns) / degree, play / degree));
+    report.line(fmt::format("  smallest motion of the fingertip that it can tell: {:.3g} to {:.3g} mm, after a reversal {:.3g} to {:.3g} mm",
+                            1e3 * tell.smallest, 1e3 * tell.largest, 1e3 * tell.smallest_reversed, 1e3 * tell.largest_reversed));
+    const double closed = tip.closed_shaft();
+    report.line(fmt::format("  free closing turns the shaft by {:.1f} deg", closed / degree));
+    auto& json = report.json["sensors"][drive.name];
+    json = {{"step_rad", step}, {"noise_rms_rad", drive::angle_noise(sensor, turns)}, {"play_rad", play},
+            {"tip_step_smallest_m", tell.smallest}, {"tip_step_largest_m", tell.largest},
+            {"tip_step_reversed_smallest_m", tell.smallest_reversed}, {"tip_step_reversed_largest_m", tell.largest_reversed},
+            {"closed_shaft_rad", closed}};
+    if (const auto* p = std::get_if<model::Potentiometer>(&sensor.kind)) {
+      const double end = (p->range - p->at_zero) / turns;
+      json["range_end_rad"] = end;
+      if (closed > end)
+        report.line(fmt::format("    CAUTION: its track ends at {:.1f} deg of the shaft; give it more range or fewer turns", end / degree));
+    } else if (const auto* absolute = std::get_if<model::AbsoluteEncoder>(&sensor.kind)) {
+      const double end = (2 * std::numbers::pi - absolute->at_zero) / turns;
+      json["range_end_rad"] = end;
+      if (closed > end)
+        report.line(fmt::format("    CAUTION: its turn ends at {:.1f} deg of the shaft; after a power loss it may be wrong by whole turns", end / degree));
+    } else {
+      report.line("    note: it loses its zero with its power");
     }
   }
 }
@@ -281,6 +318,7 @@ int inspect_command(const std::string& path, const InspectOptions& inspect, cons
   report.json["model"] = system.model().name;
   parts(system, report);
   drives(system, report);
+  sensors(system, report);
   cords(system, inspect.steps, report);
   opening(system, inspect.steps, report);
 

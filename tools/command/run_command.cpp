@@ -14,6 +14,7 @@
 #include "record/writer.h"
 #include "simulation/observe.h"
 #include "simulation/run.h"
+#include "simulation/sensor_watch.h"
 #include "simulation/summary.h"
 #include "strength/margin_watch.h"
 #include "summary_text.h"
@@ -64,6 +65,7 @@ void check_requirements(const simulation::System& system, strength::MarginWatch 
   summary.sample(stage, start, totals, std::vector<bool>(system.shafts.size(), true));
   watch.look(stage, start);
   std::vector<simulation::SummaryValue> values = summary.finish();
+  simulation::SensorWatch(system).add_to(values);
   watch.add_to(values);
   static_cast<void>(simulation::judge(system.scenario.requirements, values));
 }

@@ -135,6 +135,47 @@ void add_margins(nlohmann::ordered_json& json, const simulation::Margins& margin
                              {"needed", finite_or_null(size.needed)}, {"unit", size.unit == "mm" ? "m" : size.unit}});
 }
 
+// What the sensors said, and what it was wrong by.
+std::string sensing_text(const simulation::System& system, const Lookup& of) {
+  std::string text;
+  const auto largest_and_rms = [&](const std::string& key, const char* unit) {
+    const auto dot = key.find('.');
+    return fmt::format("{:>9.4g} {:>10.4g}", from_si(of(key), unit), from_si(of(key.substr(0, dot) + "_rms" + key.substr(dot)), unit));
+  };
+  for (const auto& drive : system.model().drives) {
+    const std::string& name = drive.name;
+    if (drive.sensor) {
+      text += fmt::format("\nSensor of {}: what its reading is wrong by   [deg]  largest        rms\n", name);
+      const std::pair<const char*, const char*> rows[] = {{"", "whole"},
+                                                          {".fit", "play and twist between shaft and sensor"},
+                                                          {".track", "track: linearity, load, ends, lost zero"},
+                                                          {".noise", "noise and ripple"},
+                                                          {".quantisation", "steps of the converter"}};
+      for (const auto& [leaf, words] : rows) text += fmt::format("  {:<46}{}\n", words, largest_and_rms("sensor_error." + name + leaf, "deg"));
+      if (!std::isnan(of("tip_error." + name))) {
+        text += fmt::format("Fingertip by this reading and free closing     [mm]  largest        rms\n");
+        const std::pair<const char*, const char*> parts[] = {{"", "whole: distance from the true fingertip"},
+                                                             {".quantisation", "steps of the converter"},
+                                                             {".noise", "noise and ripple"},
+                                                             {".track", "track: linearity, load, ends, lost zero"},
+                                                             {".fit", "play and twist between shaft and sensor"},
+                                                             {".age", "age of the sample"},
+                                                             {".stretch", "stretch and slack of the cord"},
+                                                             {".weight", "weight"},
+                                                             {".friction", "friction, contact, momentum, give of the stops"}};
+        for (const auto& [leaf, words] : parts) text += fmt::format("  {:<46}{}\n", words, largest_and_rms("tip_error." + name + leaf, "mm"));
+        text += fmt::format("  smallest motion of the tip that it can tell: {} to {}; after a reversal up to {}\n",
+                            show(of("tip_step_smallest." + name), "m", "mm"), show(of("tip_step." + name), "m", "mm"),
+                            show(of("tip_step_reversed." + name), "m", "mm"));
+      }
+    }
+    if (drive.current_sense)
+      text += fmt::format("\nCurrent sense of {}: wrong by                [mA]  largest        rms\n  {:<46}{}\n", name, "whole",
+                          largest_and_rms("current_error." + name, "mA"));
+  }
+  return text;
+}
+
 std::string percent(double share) { return std::isnan(share) ? "—" : fmt::format("{:.1f} %", 100 * share); }
 
 }  // namespace
@@ -214,6 +255,8 @@ std::string summary_text(const simulation::System& system, const simulation::Run
     line("highest winding / housing temp.", fmt::format("{} / {}", show(of("winding_temperature." + drive.name), "K", "degC"),
                                                          show(of("housing_temperature." + drive.name), "K", "degC")));
   }
+
+  text += sensing_text(system, of);
 
   if (!std::isnan(of("release_time")) || !std::isnan(of("remaining_flexion"))) {
     heading("After closing");

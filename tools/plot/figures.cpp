@@ -56,6 +56,11 @@ std::vector<std::filesystem::path> draw_all(const std::filesystem::path& record_
   if (!scenario.model.cords.empty()) scripts.push_back(tension_figure(subject));
   if (!scenario.objects.empty()) scripts.push_back(force_figure(subject));
   if (!scenario.model.drives.empty()) scripts.push_back(drive_figure(subject));
+  const bool senses = std::any_of(scenario.model.drives.begin(), scenario.model.drives.end(), [&](const auto& drive) {
+    const std::string base = "/drives/" + drive.name;  // a record from before there were sensors has none of their data
+    return (drive.sensor && record.find(base + "/sensor/reading") >= 0) || (drive.current_sense && record.find(base + "/current_sense/reading") >= 0);
+  });
+  if (senses) scripts.push_back(sensing_figure(subject));
   if (!scenario.model.drives.empty() && !record.summary.empty()) scripts.push_back(loss_figure(subject));
   if (!record.margins.values.empty()) scripts.push_back(margin_figure(subject));
   scripts.push_back(energy_figure(subject));

@@ -2,11 +2,11 @@
 
 #include <cstdint>
 
-namespace sinewright::study {
+namespace sinewright {
 
 /// Random numbers by counting: a number is a function of the seed and of what it is for, never of what was drawn before. So any
-/// row of a study can be made on any machine, in any order, with the same bits. The distributions of the standard library are
-/// not used: their results differ between libraries.
+/// row of a study and any sample of a sensor can be made on any machine, in any order, with the same bits. The distributions of
+/// the standard library are not used: their results differ between libraries.
 ///
 /// The finaliser of splitmix64 (Steele, Lea and Flood, OOPSLA 2014, from memory), applied once for each word.
 [[nodiscard]] constexpr std::uint64_t mixed(std::uint64_t z) {
@@ -41,4 +41,4 @@ class RandomStream {
   std::uint64_t seed_, a_, b_, n_ = 0;
 };
 
-}  // namespace sinewright::study
+}  // namespace sinewright
