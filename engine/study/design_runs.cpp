@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 
 #include "quantity/nearest.h"
+#include "simulation/bill_of_materials.h"
 #include "simulation/summary.h"
 #include "strength/margin_watch.h"
 #include "study/limit.h"
@@ -36,14 +37,37 @@ struct Given {
   std::string trouble;  // why the run could not go on, one line
 };
 
+std::string place_text(const Place& place) {
+  return fmt::format("{}:{}:{}", place.file, place.line, place.column);
+}
+
+SummaryValue cost_of(const simulation::BillOfMaterials& bill, const Place& place) {
+  if (bill.unpriced > 0)
+    throw InvalidInput(fmt::format("{}: 'cost' has no total, because parts have no price: {}\n  needed: a 'price' of each; 0 for what costs "
+                                   "nothing\n  hint:   'sinewright inspect --parts' lists them",
+                                   place_text(place), simulation::unpriced_parts(bill)));
+  return {"cost", bill.total, "1", "price of all parts in " + bill.currency};
+}
+
+// The scenario of a run, or the one of which it finds a limit.
+model::Scenario scenario_of(const model::StudyRun& run, reading::Source& source, const std::vector<std::string>& changes) {
+  if (run.limit.empty()) return reading::read_scenario(source, run.scenario, changes);
+  const model::LimitStudy limit = reading::read_limit(source, run.limit);
+  std::vector<std::string> all = limit.change;
+  all.insert(all.end(), changes.begin(), changes.end());
+  return reading::read_scenario(source, limit.scenario, all);
+}
+
 std::string first_line(const std::string& text) {
   return text.substr(0, text.find('\n'));
 }
 
-Given go_through(const model::StudyRun& run, reading::Source& source, const std::vector<std::string>& changes) {
+// @param costing  set if this run's model is the one that is costed.
+Given go_through(const model::StudyRun& run, reading::Source& source, const std::vector<std::string>& changes, const Costing* costing) {
   Given given;
   if (run.limit.empty()) {
     const simulation::System system(reading::read_scenario(source, run.scenario, changes));
+    if (costing) given.values.push_back(cost_of(simulation::bill_of(system), costing->place));
     strength::MarginWatch watch(system);
     simulation::RunListener listener;
     strength::attach(watch, listener);
@@ -55,6 +79,7 @@ Given go_through(const model::StudyRun& run, reading::Source& source, const std:
     }
     return given;
   }
+  if (costing) given.values.push_back(cost_of(simulation::bill_of(scenario_of(run, source, changes).model), costing->place));
   model::LimitStudy study = reading::read_limit(source, run.limit);
   if (!study.map.empty())
     throw InvalidInput(fmt::format("{}: a limit with a map has no single value to be an outcome", run.limit));
@@ -72,11 +97,12 @@ Given go_through(const model::StudyRun& run, reading::Source& source, const std:
 // All outcomes of a design, of all runs.
 Given go_through_all(const Bench& bench, reading::Source& source, const std::vector<std::string>& changes) {
   Given all;
-  for (const model::StudyRun& run : bench.runs) {
+  for (std::size_t r = 0; r < bench.runs.size(); ++r) {
+    const model::StudyRun& run = bench.runs[r];
     std::vector<std::string> own = run.change;
     for (const std::string& change : changes_for(run, bench.overrides)) own.push_back(change);
     for (const std::string& change : changes_for(run, changes)) own.push_back(change);
-    Given given = go_through(run, source, own);
+    Given given = go_through(run, source, own, bench.costing && bench.costing->run == r ? &*bench.costing : nullptr);
     for (auto& value : given.values) all.values.push_back(std::move(value));
     if (all.trouble.empty()) all.trouble = given.trouble;
   }
@@ -119,10 +145,6 @@ DesignResult result_of(const Bench& bench, long long index, const Given& given) 
   return result;
 }
 
-std::string place_text(const Place& place) {
-  return fmt::format("{}:{}:{}", place.file, place.line, place.column);
-}
-
 // Where the design as drawn lacks an outcome that is asked for.
 OutcomeColumn column_of(const std::string& name, const std::vector<SummaryValue>& values, const Place& place) {
   std::vector<std::string> known;
@@ -147,6 +169,19 @@ std::vector<model::Requirement> requirements_of(const model::Study& study, readi
     }
   }
   return all;
+}
+
+bool asks_for_cost(const model::Study& study) {
+  const auto is_cost = [](const std::string& name) { return name == "cost"; };
+  if (std::any_of(study.outcomes.begin(), study.outcomes.end(), is_cost)) return true;
+  if (std::any_of(study.requirements.begin(), study.requirements.end(), [&](const auto& one) { return is_cost(one.quantity); })) return true;
+  const auto* optimise = std::get_if<model::OptimiseStudy>(&study.kind);
+  return optimise && std::any_of(optimise->goals.begin(), optimise->goals.end(), [&](const auto& goal) { return is_cost(goal.outcome); });
+}
+
+Costing costing_of(const model::Study& study) {
+  const auto scenario = std::find_if(study.runs.begin(), study.runs.end(), [](const auto& run) { return run.limit.empty(); });
+  return {scenario == study.runs.end() ? 0 : static_cast<std::size_t>(scenario - study.runs.begin()), study.place};
 }
 
 }  // namespace
@@ -179,6 +214,7 @@ Bench set_up(const model::Study& study, reading::Source& source, const std::vect
   const auto* optimise = std::get_if<model::OptimiseStudy>(&study.kind);
   if (optimise && optimise->robustness) check_variables(optimise->robustness->vary);
 
+  if (asks_for_cost(study)) bench.costing = costing_of(study);
   bench.requirements = requirements_of(study, source, overrides);
   const Given drawn = go_through_all(bench, source, {});
   const auto add = [&](const std::string& name, const Place& place) {
@@ -199,12 +235,13 @@ Bench set_up(const model::Study& study, reading::Source& source, const std::vect
     const auto* options = std::get_if<model::Options>(&variable.spread);
     if (options == nullptr) continue;
     for (const auto& changes : options->changes)
-      for (const model::StudyRun& run : study.runs) {
-        if (!run.limit.empty()) continue;
+      for (std::size_t r = 0; r < study.runs.size(); ++r) {
+        const model::StudyRun& run = study.runs[r];
         std::vector<std::string> own = run.change;
         for (const std::string& change : changes_for(run, overrides)) own.push_back(change);
         for (const std::string& change : changes_for(run, changes)) own.push_back(change);
-        (void)reading::read_scenario(source, run.scenario, own);
+        const model::Scenario scenario = scenario_of(run, source, own);
+        if (bench.costing && bench.costing->run == r) (void)cost_of(simulation::bill_of(scenario.model), bench.costing->place);
       }
   }
   for (const auto& file : source.handed_out()) bench.texts.emplace_back(file.path, file.text);

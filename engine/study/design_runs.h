@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <string>
 #include <utility>
 #include <vector>
@@ -18,11 +19,19 @@ struct OutcomeColumn {
   std::string description;
 };
 
+/// Whose model is costed for the outcome "cost": that of the first scenario among the runs, or of the first limit's scenario if
+/// there is none. Runs may change their models each in its own way; the others' do not count.
+struct Costing {
+  std::size_t run = 0;
+  Place place;  ///< for the message where a part has no price
+};
+
 /// What all designs of a study have in common; made once, then only read.
 struct Bench {
   std::vector<model::StudyRun> runs;
   std::vector<std::string> overrides;                    ///< from the command line, for all designs
   std::vector<std::pair<std::string, std::string>> texts;  ///< every file that a design may need
+  std::optional<Costing> costing;                        ///< none: nothing asks for "cost"
   std::vector<OutcomeColumn> columns;
   std::vector<model::Requirement> requirements;          ///< on columns: the study's own, then the scenarios'
   DesignResult drawn;                                    ///< the files as they are, nothing varied
@@ -32,7 +41,8 @@ struct Bench {
 /// thousands of designs are run.
 ///
 /// @param overrides  from the command line, as 'change' of a run: "<run>.…" or "model.…".
-/// @throws InvalidInput where the design as drawn cannot be run, or an outcome, requirement or key names nothing.
+/// @throws InvalidInput where the design as drawn cannot be run, or an outcome, requirement or key names nothing, or "cost" is asked
+///         for and a part of it or of an option has no price.
 [[nodiscard]] Bench set_up(const model::Study& study, reading::Source& source, const std::vector<std::string>& overrides);
 
 /// The changes that concern one run: "model.…" all runs, "<run>.…" that one, without its name before it.

@@ -9,6 +9,7 @@
 #include <catch2/catch.hpp>
 
 #include "folder.h"
+#include "simulation/bill_of_materials.h"
 
 namespace {
 
@@ -144,4 +145,78 @@ TEST_CASE("study: an optimisation finds the slowest design that meets its requir
     CHECK(table.values(row)[0] == radius);
     CHECK(std::abs(table.values(row)[1] - radius) <= 0.1000001);
   }
+}
+
+namespace {
+
+const std::string kBearing =
+    "vary:\n  bearing:\n    options:\n      washers: []\n      bushings: [model.bodies.proximal.hinge.bushings=flanged_2, model.bodies.middle.hinge.bushings=flanged_2, "
+    "model.bodies.distal.hinge.bushings=flanged_15]\n";
+const std::string kGears = "  gear: {key: model.drives.flexor.gearhead, values: [train_150, train_100]}\n";
+
+double total_of(const std::vector<std::string>& changes) {
+  reading::Source source;
+  const auto bill = simulation::bill_of(reading::read_model(source, SINEWRIGHT_SOURCE_DIR "/models/demo-finger.yaml", changes));
+  REQUIRE(bill.unpriced == 0);
+  return bill.total;
+}
+
+}  // namespace
+
+TEST_CASE("study: cost is the total of each design's bill, and can be required", "[study]") {
+  const Folder folder;
+  const auto table = run(folder, kBearing + kGears + "outcomes: [cost, close.loss_share.MCP]\nrequire:\n  - {quantity: cost, at_most: 50}\ngrid: {}\n");
+  REQUIRE(table.complete);
+  REQUIRE(table.rows() == 4);
+  CHECK(table.bench.columns[0].name == "cost");
+  CHECK(table.bench.columns[0].unit == "1");
+  const std::vector<std::string> bushings = {"bodies.proximal.hinge.bushings=flanged_2", "bodies.middle.hinge.bushings=flanged_2",
+                                             "bodies.distal.hinge.bushings=flanged_15"};
+  for (std::uint64_t row = 0; row < 4; ++row) {
+    const auto values = table.values(row);
+    std::vector<std::string> changes = values[0] == 1 ? bushings : std::vector<std::string>{};
+    changes.push_back(values[1] == 1 ? "drives.flexor.gearhead=train_100" : "drives.flexor.gearhead=train_150");
+    const double cost = table.result(row).outcomes[0];
+    CHECK(cost == total_of(changes));
+    if (cost > 50) {
+      CHECK(table.result(row).state == study::State::missed);
+      CHECK_THAT(table.result(row).reason, Contains("cost at most 50"));
+    }
+    CHECK((cost > 50) == (values[0] == 1));
+  }
+  // Bushings lose less in the joint.
+  CHECK(table.result(2).outcomes[1] < 0.9 * table.result(0).outcomes[1]);
+}
+
+TEST_CASE("study: the cheapest design is found", "[study]") {
+  const Folder folder;
+  const auto table = run(folder, kBearing + kGears + "require:\n  - {quantity: close.joint_angle.MCP, at_least: 1 deg}\noptimise: {minimise: [cost], runs: 12}\n");
+  double best = 1e9;
+  for (std::uint64_t row = 0; row < table.rows(); ++row) best = std::min(best, table.result(row).outcomes.at(0));
+  CHECK(best == total_of({"drives.flexor.gearhead=train_100"}));
+}
+
+TEST_CASE("study: cost is refused while a part has no price, and the part is named", "[study]") {
+  const Folder folder;
+  study::StudyOptions unpriced;
+  unpriced.overrides = {"model.bill={glue: {}}"};
+  CHECK_THROWS_WITH(run(folder, kBearing + "outcomes: [cost]\ngrid: {}\n", unpriced), Contains("parts have no price: glue\n") && Contains("study.yaml:"));
+  // An option that lacks one shows before anything is run.
+  const std::string option = "vary:\n  glued:\n    options:\n      not: []\n      glued: [\"model.bill={glue: {}, tape: {}}\"]\n";
+  CHECK_THROWS_WITH(run(folder, option + "outcomes: [cost]\ngrid: {}\n"), Contains("parts have no price: glue; tape\n"));
+  CHECK_THROWS_WITH(run(folder, option + "outcomes: [close.joint_angle.MCP]\nrequire: [{quantity: cost, at_most: 50}]\ngrid: {}\n"), Contains("have no price"));
+  CHECK(run(folder, option + "outcomes: [close.joint_angle.MCP]\ngrid: {}\n").complete);  // which does not ask
+}
+
+TEST_CASE("study: with limits alone the cost is that of the first limit's model", "[study]") {
+  const Folder folder;
+  const fs::path limit = folder.write("limit.yaml", "sinewright: limit\nname: t\nscenario: " SINEWRIGHT_SOURCE_DIR "/scenarios/close-free.yaml\n"
+      "change: [duration=0.1 s, solver.tolerance=0.05, \"require=[{quantity: joint_angle.MCP, at_least: -5 deg}]\", \"timeline=[]\", model.supplies.battery.price=20]\n"
+      "search: {key: duration, from: 0.1 s, to: 0.12 s, samples: 3}\n");
+  const fs::path file = folder.write("study.yaml", "sinewright: study\nname: t\nruns:\n  hold: {limit: " + limit.string() + "}\n" + kBearing + "outcomes: [cost]\ngrid: {}\n");
+  reading::Source source;
+  const study::Bench bench = study::set_up(reading::read_study(source, file), source, {});
+  CHECK(bench.drawn.outcomes.at(0) == total_of({"supplies.battery.price=20"}));
+  CHECK(study::run_design(bench, source, 0, {"model.drives.flexor.gearhead=train_100"}).outcomes.at(0) ==
+        total_of({"supplies.battery.price=20", "drives.flexor.gearhead=train_100"}));
 }
