@@ -122,7 +122,7 @@ TEST_CASE("figures: a short run gives every figure in every format, with its scr
       CHECK(content.size() > 1000);
       CHECK(content.starts_with(beginning));
     }
-  CHECK(files.size() == 28);
+  CHECK(files.size() == 32);
   CHECK(static_cast<std::size_t>(std::distance(fs::directory_iterator(folder.path), {})) == files.size());
 }
 
@@ -212,7 +212,7 @@ TEST_CASE("figures: the same record gives the same bytes, whenever it is drawn")
     INFO(file.string());
     CHECK(content_of(file) == content_of(folder.path / "first" / file.filename()));
   }
-  CHECK(first.size() == 28);
+  CHECK(first.size() == 32);
 }
 
 TEST_CASE("figures: the record of a killed run is drawn as far as it goes, and says so") {
@@ -220,7 +220,7 @@ TEST_CASE("figures: the record of a killed run is drawn as far as it goes, and s
   record_run(folder.path / "run.h5", short_run, false);
   const auto files =
       plot::draw_all(folder.path / "run.partial.h5", folder.path / "figures", {.formats = {"svg"}});
-  CHECK(files.size() == 12);  // no summary, so no losses
+  CHECK(files.size() == 14);  // no summary, so no losses
   for (const fs::path& file : files) {
     INFO(file.string());
     CHECK_THAT(content_of(file), Contains("PARTIAL RECORD"));

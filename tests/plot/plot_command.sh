@@ -45,6 +45,22 @@ expect 0 "posture.png" "default folder" "$work/run.h5" --format png
 [ -s "$work/run/posture.png" ] || fault "the default folder is not the record's name without .h5"
 [ ! -e "$work/run/posture.pdf" ] || fault "a format was drawn that nobody asked for"
 
+cat >"$work/study.yaml" <<EOD
+sinewright: study
+name: two gears
+runs:
+  grasp: {scenario: $scenario, change: ["duration=0.2 s", "timeline.1.at=0.18 s", "require=[]"]}
+vary:
+  gear: {key: model.drives.flexor.gearhead, values: [train_100, train_150]}
+outcomes: [grasp.peak_current.flexor]
+grid: {}
+EOD
+"$tool" study "$work/study.yaml" --quiet --out "$work/two.study.h5" || fault "no table to plot"
+expect 0 "two.study/response.png" "the table of a study" "$work/two.study.h5" --format png
+expect 2 "cannot be laid over" "a table among runs" "$work/run.h5" "$work/two.study.h5" --out "$work/none"
+expect 2 "no stretch of time" "a stretch of time of a table" "$work/two.study.h5" --from "0 s" --out "$work/none"
+[ ! -e "$work/none" ] || fault "bad input left a folder behind"
+
 "$tool" plot "$work/run.h5" --out "$work/quiet" --format svg --quiet >"$work/output" 2>&1 || fault "--quiet: exit code"
 [ ! -s "$work/output" ] || fault "--quiet prints"
 

@@ -100,7 +100,7 @@ int main(int argc, char** argv) {
   std::vector<std::string> plotted;
   sinewright::tool::PlotOptions plot_options;
   CLI::App* plot = app.add_subcommand("plot", "draw the figures of a record for a design review");
-  plot->add_option("RECORD", plotted, "record (.h5) that 'sinewright run' or 'sinewright limit' wrote, whole or partial; several runs are laid over each other")->required();
+  plot->add_option("RECORD", plotted, "record (.h5) that 'sinewright run', 'limit' or 'study' wrote, whole or partial; several runs are laid over each other")->required();
   plot->add_option("--out", options.out, "folder for the figures (default: the record's path without .h5)");
   plot->add_option("--format", plot_options.formats, "png, svg, pdf; separated by commas (default: all three)")
       ->delimiter(',')
@@ -109,7 +109,8 @@ int main(int argc, char** argv) {
   plot->add_option("--from", plot_options.from, "show the record from this time on, for instance '0.1 s'");
   plot->add_option("--to", plot_options.to, "show the record up to this time");
   add_common(plot, options);
-  plot->footer("Each figure's gnuplot script, data included, stands beside it.\nExample: sinewright plot out/grasp-medium.h5 --format png\n         sinewright plot out/forced-open.h5 out/forced-open-strong.h5 --out out/compared");
+  plot->footer("Each figure's gnuplot script, data included, stands beside it.\nExample: sinewright plot out/grasp-medium.h5 --format png\n         sinewright plot out/forced-open.h5 out/forced-open-strong.h5 --out out/compared\n"
+               "         sinewright plot out/gear-choice.study.h5");
   plot->callback([&] { code = sinewright::tool::plot_command(plotted, plot_options, options); });
 
   sinewright::tool::ExportOptions export_options;

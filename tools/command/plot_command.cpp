@@ -5,6 +5,7 @@
 
 #include "commands.h"
 #include "plot/figures.h"
+#include "plot/study_figures.h"
 #include "quantity/quantity.h"
 
 namespace sinewright::tool {
@@ -35,13 +36,15 @@ int plot_command(const std::vector<std::string>& records, const PlotOptions& sho
   if (!shown.to.empty()) draw.to = time_from("--to", shown.to);
   if (records.size() > 1)
     for (const std::string& one : records)
-      if (fs::is_regular_file(one) && record::is_limit(one))
-        throw InvalidInput(fmt::format("{} is the record of a limit, which cannot be laid over others\n  needed: records of runs, or this one alone", one));
-  const bool limit = record::is_limit(record);
-  if (limit && (!shown.from.empty() || !shown.to.empty()))
-    throw InvalidInput("the record of a limit has no stretch of time to show: leave --from and --to out");
+      if (const char* what = !fs::is_regular_file(one) ? nullptr : record::is_limit(one) ? "record of a limit" : record::is_study(one) ? "table of a study" : nullptr)
+        throw InvalidInput(fmt::format("{} is the {}, which cannot be laid over others\n  needed: records of runs, or this one alone", one, what));
+  const bool limit = record::is_limit(record), study = record::is_study(record);
+  if ((limit || study) && (!shown.from.empty() || !shown.to.empty()))
+    throw InvalidInput(fmt::format("the {} has no stretch of time to show: leave --from and --to out", limit ? "record of a limit" : "table of a study"));
   const auto files = records.size() > 1 ? plot::draw_overlay({records.begin(), records.end()}, folder, draw)
-                     : limit            ? plot::draw_limit(record, folder, draw.formats) : plot::draw_all(record, folder, draw);
+                     : limit            ? plot::draw_limit(record, folder, draw.formats)
+                     : study            ? plot::draw_study(record, folder, draw.formats)
+                                        : plot::draw_all(record, folder, draw);
   if (options.json) {
     nlohmann::ordered_json json;
     for (const auto& file : files) json["files"].push_back(file.string());

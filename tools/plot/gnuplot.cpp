@@ -124,8 +124,8 @@ std::string shortened(const std::string& text, std::size_t longest) {
   return text;
 }
 
-void label_row(Script& script, std::size_t number, const std::string& name, std::size_t longest, double height) {
-  script.line(fmt::format("set label {} {} at graph 0, first {} right offset -1,0 noenhanced", number, gnuplot_text(shortened(name, longest)), height));
+void label_row(Script& script, std::size_t number, const std::string& name, std::size_t longest, double height, int size) {
+  script.line(fmt::format("set label {} {} at graph 0, first {} right offset -1,0 font ',{}' noenhanced", number, gnuplot_text(shortened(name, longest)), height, size));
 }
 
 std::string color(std::size_t i) {

@@ -45,8 +45,8 @@ class Script {
 [[nodiscard]] std::size_t character_count(const std::string& text);
 
 /// Writes the name of a row of bars left of the frame, at its height on the axis. As a label, not a tic: gnuplot reads a tic's text as a
-/// format, in which '%' has a meaning. @param longest  characters that have room.
-void label_row(Script& script, std::size_t number, const std::string& name, std::size_t longest, double height);
+/// format, in which '%' has a meaning. @param longest  characters that have room. @param size  of the letters.
+void label_row(Script& script, std::size_t number, const std::string& name, std::size_t longest, double height, int size = 13);
 
 /// Colour number i of the project's palette, for things of different kinds.
 [[nodiscard]] std::string color(std::size_t i);
