@@ -5,6 +5,8 @@
 #include <variant>
 #include <vector>
 
+#include "model/bill.h"
+
 namespace sinewright::model {
 
 /// Normal noise at a converter's input, the same in every run with the same seed.
@@ -74,6 +76,7 @@ struct Sensor {
   SensorFit fit;
   Power power = Power::always;
   double period = 1e-3;  ///< of sampling [s]
+  Price price = std::nullopt;
 };
 
 /// Reads the motor's current, sampled in time.

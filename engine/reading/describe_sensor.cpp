@@ -142,6 +142,7 @@ Kind<Sensor> sensor() {
            word<Sensor::Power>({{"always", Sensor::Power::always}, {"with_drive", Sensor::Power::with_drive}}), Default{"always"},
            "with_drive: none while the drive is switched off, or before its first command")
       .need("period", &Sensor::period, period(), "time between two samples");
+  add_price(record, &Sensor::price);
   return record.kind();
 }
 

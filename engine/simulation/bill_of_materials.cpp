@@ -6,6 +6,7 @@
 #include <fmt/format.h>
 
 #include "geometry/mass_properties.h"
+#include "model/overloaded.h"
 #include "simulation/static_analysis.h"
 
 namespace sinewright::simulation {
@@ -33,12 +34,21 @@ void put_pieces(BillOfMaterials& bill, const std::string& part, const std::strin
   put(bill, part, used_for, count, Measure::piece, count, price);
 }
 
+std::string sensor_part(const model::Sensor& sensor) {
+  return std::visit(overloaded{
+                        [](const model::Potentiometer& p) { return fmt::format("potentiometer of {:g} deg", 180 / std::numbers::pi * p.range); },
+                        [](const model::RelativeEncoder& e) { return fmt::format("encoder of {} counts a turn", e.counts_per_turn); },
+                        [](const model::AbsoluteEncoder& e) { return fmt::format("absolute encoder of {} bits", e.bits); }},
+                    sensor.kind);
+}
+
 void add_drives(BillOfMaterials& bill, const model::Model& m) {
   for (const model::Drive& drive : m.drives) {
     put_pieces(bill, "motor " + drive.motor.name, drive.name, 1, drive.motor.price);
     put_pieces(bill, "gearhead " + drive.gearhead.name, drive.name, 1, drive.gearhead.price);
     put_pieces(bill, fmt::format("pulley of radius {:g} mm{}", mm(drive.pulley.radius), of_material(m, drive.pulley.build)), drive.name, 1,
                drive.pulley.price);
+    if (drive.sensor) put_pieces(bill, sensor_part(*drive.sensor), drive.name, 1, drive.sensor->price);
   }
   for (const model::Supply& supply : m.supplies) put_pieces(bill, "supply " + supply.name, "", 1, supply.price);
 }

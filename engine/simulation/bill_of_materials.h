@@ -32,7 +32,7 @@ struct BillOfMaterials {
 
 /// Counts what a model is made of, and what that costs.
 ///
-/// - Each drive takes a motor, a gearhead and a pulley; each joint a pin, and two washers or two bushings where they are described.
+/// - Each drive takes a motor, a gearhead, a pulley and the sensor that it describes; each joint a pin, and two washers or two bushings where they are described.
 /// - A cord is cut, without tension, to (path at the straight finger) / (stretch at its pretension) + slack + one turn round the bare
 ///   pulley that winds it + allowance. What the pulley takes in later comes from the path.
 /// - A body costs its price; without one the volume of its solids by their materials. A solid without a material, a mass given as a

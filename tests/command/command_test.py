@@ -539,7 +539,7 @@ class Parts(Place):
         text, bill = self.parts("currency=crown", "bill={glue: {used_for: pads}}")
         self.assertIn("prices in crown", text)
         self.assertEqual(bill["unpriced"], 2)
-        self.assertIn("CAUTION: the total lacks 2 of 15 lines, which have no price: motor micro_6v; glue", text)
+        self.assertIn("CAUTION: the total lacks 2 of 16 lines, which have no price: motor micro_6v; glue", text)
         self.assertEqual(text.count("no price\n"), 2)
         self.assertIn("total of the lines with a price", text)
         self.assertIsNone(self.line(bill, "motor")["price"])

@@ -361,9 +361,11 @@ namespace {
 
 model::Drive drive_with(const std::string& keys) {
   good_files::Texts texts = good_files::all();
-  const std::string pulley = "pulley: {radius: 3 mm}";
-  for (auto& [name, text] : texts)
-    if (const auto at = text.find(pulley); name == "model.yaml" && at != std::string::npos) text.insert(at + pulley.size(), ", " + keys);
+  const std::string pulley = "pulley: {radius: 3 mm, price: 1.5}";
+  std::string& model = texts[1].second;
+  const auto at = model.find(pulley);
+  REQUIRE(at != std::string::npos);
+  model.insert(at + pulley.size(), ", " + keys);
   reading::Source source(texts);
   return reading::read_scenario(source, "scenario.yaml").model.drives.at(0);
 }
@@ -380,12 +382,13 @@ TEST_CASE("values: a potentiometer comes with all that lies between shaft and re
       "sensor: {potentiometer: {range: 270 deg, at_zero: 30 deg, dead_band: 90 deg, linearity: {table: [[0 %, 1 %], [0.5, -0.02]]}, "
       "resistance: 10 kOhm, load: 1 MOhm, feed: 3.3 V, reference: 2.5 V, bits: 12, noise: {rms: 1 mV, seed: 4}, ripple: {amplitude: "
       "20 mV, frequency: 1 kHz}}, turns: 0.5, fit: {backlash: 2 deg, torsional_stiffness: 3 N·m/rad, friction_torque: 1 mN·m}, period: "
-      "2 ms}").sensor;
+      "2 ms, price: 2.5}").sensor;
   REQUIRE(sensor);
   CHECK(sensor->seat == model::Sensor::Seat::shaft);
   CHECK(sensor->power == model::Sensor::Power::always);
   CHECK(sensor->turns == 0.5);
   CHECK(sensor->period == 2e-3);
+  CHECK(sensor->price == 2.5);
   CHECK_THAT(sensor->fit.backlash, WithinRel(2 * kPi / 180, 1e-12));
   CHECK(sensor->fit.torsional_stiffness == 3);
   CHECK_THAT(sensor->fit.friction_torque, WithinRel(1e-3, 1e-12));

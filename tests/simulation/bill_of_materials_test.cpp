@@ -169,6 +169,24 @@ TEST_CASE("bill: a body or joint that is not described is a line without a price
   CHECK_FALSE(has(quoted, "material of 0.93 g/cm³ without a name"));
 }
 
+TEST_CASE("bill: a sensor that a drive describes is bought with it") {
+  const auto with = [](auto kind, model::Price price) {
+    model::Model m = finger();
+    m.drives[0].sensor = model::Sensor{};
+    m.drives[0].sensor->kind = kind;
+    m.drives[0].sensor->price = price;
+    return bill_of(m);
+  };
+  model::Potentiometer track;
+  track.range = 1.5 * pi;
+  const BillOfMaterials bill = with(track, 2.5);
+  CHECK(line(bill, "potentiometer of 270 deg").price() == 2.5);
+  CHECK(line(bill, "potentiometer of 270 deg").used_for == std::vector<std::string>{"flexor"});
+  CHECK_THAT(bill.total - bill_of(finger()).total, WithinRel(2.5, 1e-12));
+  CHECK(line(with(model::RelativeEncoder{28}, 1.0), "encoder of 28 counts a turn").count == 1);
+  CHECK(with(model::AbsoluteEncoder{12, 0}, std::nullopt).unpriced == 1);
+}
+
 TEST_CASE("bill: two bushings a joint are bought in place of two washers") {
   model::Model m = finger();
   model::Bushing bushing;
