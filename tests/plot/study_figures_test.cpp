@@ -17,6 +17,7 @@
 #include <unistd.h>
 
 #include "plot/yield_curve.h"
+#include "quantity/counter_random.h"
 #include "quantity/invalid_input.h"
 
 namespace {
@@ -486,6 +487,18 @@ TEST_CASE("study figures: of a million rows about three thousand points are draw
   REQUIRE(median.size() == 12);
   CHECK(median[0][1] == Approx(1e3 / 24).margin(0.002));  // the middle of the lowest twelfth, in ms, seven digits
   CHECK(script.size() < 1000000);
+}
+
+TEST_CASE("study figures: rows are chosen without regard to where their points lie") {
+  // The rows' points come from the same generator, whatever its seed and coordinate.
+  const auto rows = plot::rows_to_draw(0, 100000, 4000);
+  for (const std::uint64_t seed : {0u, 1u, 2u, 7u})
+    for (const std::uint64_t key : {0u, 1u, 2u}) {
+      INFO(seed << ", " << key);
+      double mean = 0;
+      for (const std::uint64_t row : rows) mean += to_unit(random_bits(seed, row, key)) / static_cast<double>(rows.size());
+      CHECK(mean == Approx(0.5).margin(0.023));  // five deviations, 1/√12 over √4000
+    }
 }
 
 TEST_CASE("study figures: many outcomes and keys go on over several pages") {

@@ -8,7 +8,6 @@
 #include "plot/sheet.h"
 #include "plot/study_figures.h"
 #include "plot/study_marks.h"
-#include "quantity/counter_random.h"
 #include "study/sample_statistics.h"
 
 namespace sinewright::plot {
@@ -205,7 +204,7 @@ std::vector<Script> scatter_figures(const StudyView& view, std::uint64_t first, 
       std::vector<std::vector<double>> rows;
       for (const std::uint64_t row : drawn) {
         const bool best = std::binary_search(table.best.begin(), table.best.end(), row) || std::find(table.best.begin(), table.best.end(), row) != table.best.end();
-        rows.push_back({best ? 3.0 : passes(table, row) ? 0.0 : ran(table, row) ? 1.0 : 2.0, 0.5 * to_unit(random_bits(2, row)) - 0.25});
+        rows.push_back({best ? 3.0 : passes(table, row) ? 0.0 : ran(table, row) ? 1.0 : 2.0, 0.5 * chance_of_row(row, 1) - 0.25});
         for (const auto& key : keys) rows.back().push_back(key[row]);
         for (std::size_t c = first_outcome; c < last_outcome; ++c) rows.back().push_back(outcomes[c][row]);
       }

@@ -12,7 +12,8 @@ function asked(study) {
   const varied = study.columns.filter((column) => column.role !== "outcome");
   return [
     study.about && el("p", {}, name(study.about)),
-    el("p", {}, "A ", name(study.kind_text), ". ", study.facts.map((fact, k) => [k ? "; " : "", name(fact.title), " ", el("b", {}, name(fact.text))]), "."),
+    el("p", {}, name(study.kind_text[0].toUpperCase() + study.kind_text.slice(1)), "."),
+    el("p", { class: "muted" }, study.facts.map((fact, k) => [k ? " · " : "", name(fact.title), ": ", el("b", {}, name(fact.text))])),
     table(["what varies", "", "values", "as drawn", "in the files"], varied.map((column) => el("tr", {},
       el("th", { scope: "row" }, name(column.title)), el("td", { class: "muted" }, ROLE[column.role]), el("td", {}, name(column.range)), el("td", {}, name(column.drawn_text ?? "—")),
       el("td", { class: "path" }, name(column.description)))), { label: "what varies" }),
