@@ -514,6 +514,15 @@ TEST_CASE("study figures: many outcomes and keys go on over several pages") {
   CHECK(names.count("distribution-2") == 1);
 }
 
+TEST_CASE("study figures: names of options that have no room stand aslant") {
+  record::StudyRecord table = grid();
+  CHECK_THAT(Drawn(table).text("response"), !Contains("rotate by 35"));  // along the page lies the radius
+  table.kind = "sample";
+  CHECK_THAT(Drawn(table).text("response"), !Contains("rotate by 35"));
+  table.varied[1].options = {"a train of many stages", "another train of as many stages, and more"};
+  CHECK_THAT(Drawn(table).text("response"), Contains("'a train of m…' at first 0, graph 0 right rotate by 35") || Contains("'a train of ma…' at first 0, graph 0 right rotate by 35"));
+}
+
 TEST_CASE("study figures: names of outcomes lose the run that all share, and keep it where there are several") {
   record::StudyRecord table = table_of("grid");
   CHECK(plot::outcome_title(table, 0) == "closing time");

@@ -7,9 +7,9 @@
 #include <fmt/format.h>
 
 #include "plot/gnuplot.h"
+#include "quantity/counter_random.h"
 #include "quantity/invalid_input.h"
 #include "quantity/quantity.h"
-#include "quantity/counter_random.h"
 
 namespace sinewright::plot {
 
@@ -162,7 +162,7 @@ Extent extent_of(std::span<const double> values, std::span<const Bound> bounds) 
   }
   if (low > high) return {0, 1};
   // Numbers that are all alike get a frame that shows them as such.
-  const double least = std::max(0.02 * std::max(std::abs(low), std::abs(high)), 1e-12);
+  const double size = std::max(std::abs(low), std::abs(high)), least = size > 0 ? 0.02 * size : 1;
   if (high - low < least) {
     const double middle = 0.5 * (low + high);
     return {middle - least, middle + least};

@@ -24,7 +24,7 @@ export function extentOf(values, bounds = []) {
     if (!(span > 0) || span >= 0.25 * (withHigh - withLow)) { low = withLow; high = withHigh; }
   }
   if (!(low <= high)) return { low: 0, high: 1 };
-  const least = Math.max(0.02 * Math.max(Math.abs(low), Math.abs(high)), 1e-12);
+  const size = Math.max(Math.abs(low), Math.abs(high)), least = size > 0 ? 0.02 * size : 1;
   if (high - low < least) return { low: (low + high) / 2 - least, high: (low + high) / 2 + least };
   return { low: low - 0.07 * (high - low), high: high + 0.07 * (high - low) };
 }
