@@ -177,6 +177,16 @@ TEST_CASE("study page: what the files as they are give at each key is read from 
   drawn = report::drawn_keys(table);
   CHECK(drawn[0] == 5e-3);
   CHECK(drawn[1] == 0.0);
+  // Of options the first of which the files already say everything, numbers by their value.
+  table.inputs.files.emplace_back(SINEWRIGHT_SOURCE_DIR "/scenarios/studies/options.yaml",
+                                  "sinewright: study\nname: options\nruns:\n  grasp: {scenario: ../grasp-medium.yaml}\nvary:\n  pulley:\n    options:\n"
+                                  "      small: [model.drives.flexor.pulley.radius=3 mm, model.drives.flexor.gearhead=train_150]\n"
+                                  "      same: [model.drives.flexor.pulley.radius=0.35 cm, model.drives.flexor.gearhead=train_150]\n"
+                                  "outcomes: [grasp.closing_time]\ngrid: {}\n");
+  table.inputs.scenario_path = SINEWRIGHT_SOURCE_DIR "/scenarios/studies/options.yaml";
+  table.inputs.overrides.clear();
+  table.varied = {{"pulley", "1", "1", "", {"small", "same"}, {}}};
+  CHECK(report::drawn_keys(table)[0] == 1.0);
   table.inputs.files.clear();
   CHECK_FALSE(report::drawn_keys(table)[0].has_value());
 }
