@@ -17,6 +17,7 @@
 #include <unistd.h>
 
 #include "plot/yield_curve.h"
+#include "quantity/counter_random.h"
 #include "quantity/invalid_input.h"
 
 namespace {
@@ -488,6 +489,18 @@ TEST_CASE("study figures: of a million rows about three thousand points are draw
   CHECK(script.size() < 1000000);
 }
 
+TEST_CASE("study figures: rows are chosen without regard to where their points lie") {
+  // The rows' points come from the same generator, whatever its seed and coordinate.
+  const auto rows = plot::rows_to_draw(0, 100000, 4000);
+  for (const std::uint64_t seed : {0u, 1u, 2u, 7u})
+    for (const std::uint64_t key : {0u, 1u, 2u}) {
+      INFO(seed << ", " << key);
+      double mean = 0;
+      for (const std::uint64_t row : rows) mean += to_unit(random_bits(seed, row, key)) / static_cast<double>(rows.size());
+      CHECK(mean == Approx(0.5).margin(0.023));  // five deviations, 1/√12 over √4000
+    }
+}
+
 TEST_CASE("study figures: many outcomes and keys go on over several pages") {
   record::StudyRecord table = made();
   for (int i = 0; i < 8; ++i) {
@@ -499,6 +512,15 @@ TEST_CASE("study figures: many outcomes and keys go on over several pages") {
   CHECK(names.count("response-6") == 1);  // 2 of keys × 3 of outcomes
   CHECK(names.count("response-7") == 0);
   CHECK(names.count("distribution-2") == 1);
+}
+
+TEST_CASE("study figures: names of options that have no room stand aslant") {
+  record::StudyRecord table = grid();
+  CHECK_THAT(Drawn(table).text("response"), !Contains("rotate by 35"));  // along the page lies the radius
+  table.kind = "sample";
+  CHECK_THAT(Drawn(table).text("response"), !Contains("rotate by 35"));
+  table.varied[1].options = {"a train of many stages", "another train of as many stages, and more"};
+  CHECK_THAT(Drawn(table).text("response"), Contains("'a train of m…' at first 0, graph 0 right rotate by 35") || Contains("'a train of ma…' at first 0, graph 0 right rotate by 35"));
 }
 
 TEST_CASE("study figures: names of outcomes lose the run that all share, and keep it where there are several") {

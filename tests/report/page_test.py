@@ -496,6 +496,236 @@ class LongRun(Page):
         self.no_complaints()
 
 
+class Study(Page):
+    """A page of studies alone: designs of a sample, and a search with its best design as made."""
+
+    STUDY = """sinewright: study
+name: {name}
+about: Invented for a test.
+runs:
+  grasp: {{scenario: {scenario}, change: ["duration=0.5 s", "timeline.1.at=0.45 s", "require=[]"]}}
+vary:
+  radius: {{key: model.drives.flexor.pulley.radius, from: 1.2 mm, to: 6 mm}}
+  gear: {{key: model.drives.flexor.gearhead, values: [train_100, train_150]}}
+outcomes: [grasp.closing_time, grasp.grip_force]
+require: [{{quantity: grasp.grip_force, at_least: 13 N}}]
+"""
+
+    @classmethod
+    def study(cls, file, kind, name="pulleys of a test"):
+        path = cls.folder / f"{file}.yaml"
+        path.write_text(cls.STUDY.format(name=json.dumps(name, ensure_ascii=False), scenario=SOURCE / "scenarios" / "grasp-medium.yaml") + kind)
+        table = cls.folder / f"{file}.study.h5"
+        cls.said = json.loads(cls.tool("study", path, "--json", "--out", table))
+        return table
+
+    @classmethod
+    def prepare(cls):
+        cls.review = cls.report("sample.html", cls.study("sample", "sample: {runs: 24}"))
+
+    def rows(self):
+        """The table as it is shown: row numbers, and the cells of each row."""
+        return self.run_js("[...document.querySelectorAll('.designs-table tbody tr')].map(r => [Number(r.dataset.row), ...[...r.cells].slice(1).map(c => c.textContent)])")
+
+    def sample(self):
+        """What the page was given, a list for each row: number, state, values."""
+        rows = self.data()["studies"][0]["rows"]
+        columns = [floats(values) for values in rows["values"]]
+        return [[number, state, *(column[k] for column in columns)] for k, (number, state) in enumerate(zip(rows["row"], rows["state"]))]
+
+    def field(self, label, value, kind="change"):
+        self.run_js(f"(() => {{ const f = [...document.querySelectorAll('#designs select, #designs input')].find(f => f.getAttribute('aria-label') === {json.dumps(label)});"
+                    f" f.value = {json.dumps(value)}; f.dispatchEvent(new Event({json.dumps(kind)})); }})()")
+
+    def test_a_study_alone_opens_without_a_complaint_and_without_an_empty_picture(self):
+        self.settle()
+        self.no_complaints()
+        self.assertEqual([url for url in self.browser.requests() if not url.startswith(("data:", "blob:"))], [self.review.resolve().as_uri()])
+        titles = self.run_js("[...document.querySelectorAll('section > h2')].map(h => h.textContent.replace(/^\\d+/, ''))")
+        self.assertEqual(titles, ["What was varied", "Findings", "Designs", "Cautions and limits of validity", "All inputs"])
+        self.assertEqual(self.run_js("document.querySelectorAll('.picture, canvas, .transport, .chart').length"), 0)
+        self.assertIn("not certification", self.run_js("document.querySelector('.caution').textContent"))
+        self.assertIn("guessed", self.run_js("document.querySelector('#validity').textContent"))
+        self.assertIn("pulleys of a test", self.run_js("document.querySelector('h1').textContent"))
+        self.assertIn("train_100", self.run_js("document.querySelector('#inputs').textContent"))
+        nameless = self.run_js("[...document.querySelectorAll('button, select, input, [tabindex=\"0\"]')]"
+                               ".filter(e => !(e.textContent.trim() || e.getAttribute('aria-label') || e.closest('label')?.textContent.trim())).map(e => e.outerHTML.slice(0, 120))")
+        self.assertEqual(nameless, [])
+
+    def test_the_verdict_counts_what_the_table_holds(self):
+        states = [row[1] for row in self.sample()]
+        self.assertEqual(len(states), 24)
+        self.assertGreater(states.count(0), 0)
+        self.assertGreater(states.count(1), 0)
+        self.assertIn(f"{states.count(0)} of 24 designs meet all requirements", self.run_js("document.querySelector('.verdict').textContent"))
+        drawn = self.run_js("[...document.querySelectorAll('#study tbody tr')].map(r => r.textContent)")
+        self.assertTrue(any("radius" in row and "3.5 mm" in row for row in drawn), drawn)
+        self.assertTrue(any("gear" in row and "train_150" in row for row in drawn), drawn)
+
+    def test_the_table_holds_every_design_and_sorts_by_any_column(self):
+        given = self.sample()
+        self.assertEqual([row[0] for row in self.rows()], [row[0] for row in given])
+        self.assertEqual(self.rows()[5][2], digits(given[5][2]))
+        for press, order in ((1, 1), (2, -1)):
+            self.browser.click(".designs-table th:nth-child(3) button")   # the radius
+            wanted = sorted(given, key=lambda row: order * row[2])
+            self.assertEqual([row[0] for row in self.rows()], [row[0] for row in wanted])
+        self.assertEqual(self.run_js("document.querySelector('.designs-table th:nth-child(3)').getAttribute('aria-sort')"), "descending")
+        self.browser.click(".designs-table th:nth-child(6) button")   # the force: what has none comes last
+        forces = [row[5] for row in sorted(given, key=lambda row: (math.isnan(row[5]), row[5]))]
+        self.assertEqual([row[5] for row in self.rows()], ["\u2013" if math.isnan(force) else digits(force) for force in forces])
+
+    def test_filters_hold_for_the_table_and_the_chart(self):
+        given = self.sample()
+        self.field("rows", "met")
+        self.assertEqual([row[0] for row in self.rows()], [row[0] for row in given if row[1] == 0])
+        self.assertEqual(self.run_js("document.querySelector('#designs .dots.met').getAttribute('d').split('M').length - 1"), sum(row[1] == 0 for row in given))
+        self.field("words in a row's options, state or reason", "train_100", "input")
+        self.assertEqual([row[0] for row in self.rows()], [row[0] for row in given if row[1] == 0 and row[3] == 0])
+        self.run_js("[...document.querySelectorAll('#designs .fields button')].find(b => b.textContent === 'Show all').click()")
+        self.assertEqual(len(self.rows()), 24)
+        self.field("radius, at least", "3")
+        self.field("radius, at most", "4")
+        self.assertEqual([row[0] for row in self.rows()], [row[0] for row in given if 3 <= row[2] <= 4])
+        self.no_complaints()
+
+    def place(self, x, y):
+        """Where a value lies in the window, by two ticks of each axis."""
+        return self.run_js(f"""(() => {{
+            const chart = document.querySelector('.study-chart.designs'), box = chart.getBoundingClientRect(), s = box.width / chart.viewBox.baseVal.width;
+            const ticks = anchor => [...chart.querySelectorAll(`text[text-anchor="${{anchor}}"]:not([class])`)].map(t => [Number(t.textContent), Number(t.getAttribute(anchor === 'middle' ? 'x' : 'y')) - (anchor === 'middle' ? 0 : 4)]);
+            const at = (list, value) => list[0][1] + (value - list[0][0]) / (list.at(-1)[0] - list[0][0]) * (list.at(-1)[1] - list[0][1]);
+            return [box.left + s * at(ticks('middle'), {x}), box.top + s * at(ticks('end'), {y})]; }})()""")
+
+    def test_a_click_in_the_chart_picks_a_design_and_a_drag_keeps_what_lies_in_the_box(self):
+        self.run_js("document.querySelector('.design-chart').scrollIntoView({block: 'center', behavior: 'instant'})")
+        row = next(row for row in self.sample() if row[1] == 0)
+        x, y = self.place(row[2], row[4])
+        for kind in ("mousePressed", "mouseReleased"):
+            self.browser.mouse(kind, x, y)
+        self.assertIn(f"Design {row[0]} ", self.run_js("document.querySelector('.picked-design').textContent"))
+        self.assertEqual(self.run_js("document.querySelector('.designs-table tr.picked').dataset.row"), str(row[0]))
+        x0, y0 = self.place(2.5, 0.1)
+        x1, y1 = self.place(4.5, 0.4)
+        self.browser.mouse("mousePressed", x0, y0)
+        self.browser.mouse("mouseMoved", (x0 + x1) / 2, (y0 + y1) / 2)
+        self.browser.mouse("mouseReleased", x1, y1)
+        kept = [row[0] for row in self.rows()]
+        inside = [row[0] for row in self.sample() if 2.55 <= row[2] <= 4.45 and 0.105 <= row[4] <= 0.395]
+        about = [row[0] for row in self.sample() if 2.45 <= row[2] <= 4.55 and 0.095 <= row[4] <= 0.405]
+        self.assertTrue(set(inside) <= set(kept) <= set(about), (inside, kept, about))
+        self.assertLess(len(kept), 24)
+        self.no_complaints()
+
+    def test_any_column_can_stand_on_an_axis_or_colour_the_points(self):
+        columns = self.data()["studies"][0]["columns"]
+        self.assertIn("radius [mm]", self.run_js("document.querySelector('.study-chart.designs').textContent"))
+        self.field("along", "1")
+        self.assertIn("train_150", self.run_js("document.querySelector('.study-chart.designs').textContent"))
+        self.field("up", "3")
+        self.assertIn(f"{columns[3]['title']} [{columns[3]['unit']}]", self.run_js("document.querySelector('.study-chart.designs').textContent"))
+        self.field("colour", "0")
+        self.assertGreater(len(set(self.run_js("[...document.querySelectorAll('.study-chart.designs .dots.met')].map(d => d.style.stroke)"))), 2)
+        self.assertIn("radius", self.run_js("document.querySelector('.design-legend').textContent"))
+        self.no_complaints()
+
+    def test_dark_phone_and_paper(self):
+        self.browser.dark()
+        self.browser.size(360, 740, touch=True)
+        self.browser.open(self.review)
+        self.assertLessEqual(self.run_js("document.documentElement.scrollWidth"), 360)
+        beyond = self.run_js("[...document.querySelectorAll('#review *')].filter(e => e.getClientRects().length && e.getBoundingClientRect().right > 360.5"
+                             " && !e.closest('.table-box, pre, details:not([open])')).map(e => e.tagName + '.' + e.className)")
+        self.assertEqual(beyond, [])
+        pdf = self.browser.pdf()
+        self.assertTrue(pdf.startswith(b"%PDF-"))
+        self.no_complaints()
+
+
+class StudyKinds(Study):
+    """The charts of each kind of study; a search is checked against what the program prints."""
+
+    @classmethod
+    def prepare(cls):
+        cls.kinds = {}
+        making = "radius: {key: model.drives.flexor.pulley.radius, plus_minus: 0.2 mm}, voltage: {key: model.supplies.battery.voltage, from: 5 V, to: 6.2 V}"
+        for kind, text in (("search", "optimise: {minimise: [grasp.closing_time], runs: 24, robustness: {runs: 12, vary: {%s}}}" % making),
+                           ("made", "tolerance: {runs: 16}"), ("shares", "sensitivity: {base: 8}"), ("effects", "screening: {paths: 4}"), ("grid", "grid: {}")):
+            cls.kinds[kind] = cls.report(f"{kind}.html", cls.study(kind, text)), cls.said
+        cls.review = cls.kinds["search"][0]
+
+    def show(self, kind):
+        self.review, self.said = self.kinds[kind]
+        self.browser.open(self.review)
+        self.no_complaints()
+
+    # The table and its chart are the other class's to test.
+    test_the_verdict_counts_what_the_table_holds = test_the_table_holds_every_design_and_sorts_by_any_column = None
+    test_filters_hold_for_the_table_and_the_chart = test_a_click_in_the_chart_picks_a_design_and_a_drag_keeps_what_lies_in_the_box = None
+    test_any_column_can_stand_on_an_axis_or_colour_the_points = None
+
+    def test_a_search_shows_its_best_design_beside_the_one_as_drawn(self):
+        self.show("search")
+        best = self.said["best"][0]
+        self.assertIn(f"The best design found is row {best['row']}", self.run_js("document.querySelector('.verdict').textContent"))
+        beside = self.run_js("[...document.querySelectorAll('.beside tbody tr')].map(r => [...r.cells].map(c => c.textContent))")
+        radius = next(row for row in beside if row[0] == "radius")
+        self.assertEqual(radius[2], "3.5 mm")
+        self.assertAlmostEqual(float(radius[3].split()[0]), 1e3 * best["varied"]["radius"]["value"], delta=1e-3)
+        time = next(row for row in beside if row[0] == "closing time")
+        drawn = self.said["drawn"]["grasp.closing_time"]["value"]
+        self.assertAlmostEqual(float(time[4].split()[0]), 100 * (best["outcomes"]["grasp.closing_time"]["value"] / drawn - 1), delta=0.1)
+        self.assertEqual(self.run_js("document.querySelectorAll('.best-line').length"), 1)
+
+    def test_the_yield_of_the_chosen_design_is_that_of_the_program(self):
+        self.show("search")
+        text = self.run_js("[...document.querySelectorAll('.verdict')].map(v => v.textContent).find(t => t.includes('as it would be made'))")
+        found = self.said["findings"]
+        self.assertIn(f"yield {100 * found['yield']['value']:.1f} %", text)
+        self.assertIn(f"{100 * found['yield.low']['value']:.1f} % to {100 * found['yield.high']['value']:.1f} %", text)
+        self.field("rows", "made")
+        self.assertEqual(len(self.rows()), 12)
+        self.assertIn("voltage, as made", self.run_js("document.querySelector('.designs-table thead').textContent"))
+        self.field("rows", "all")
+        self.assertEqual(len(self.rows()), min(50, self.said["designs"]))
+        self.no_complaints()
+
+    def test_tolerances_show_spread_and_yield_over_the_bound(self):
+        self.show("made")
+        study = self.data()["studies"][0]
+        curve = floats(study["yield"]["curves"][0]["points"])
+        points = [curve[k:k + 5] for k in range(0, len(curve), 5)]
+        now = min(points, key=lambda point: abs(point[0] - study["yield"]["curves"][0]["value"]))
+        self.assertAlmostEqual(now[2], self.said["findings"]["yield"]["value"], places=6)
+        self.assertEqual(self.run_js("document.querySelectorAll('.study-chart .band').length"), 1)
+        for spread in study["spread"]:
+            self.assertEqual(sum(spread["histogram"]["counts"]) + spread["missing"], 16)
+
+    def test_indices_effects_and_grids_have_their_charts(self):
+        for kind, bars in (("shares", ".bar.total"), ("effects", ".bar.size")):
+            self.show(kind)
+            self.assertGreater(self.run_js(f"document.querySelectorAll({json.dumps(bars)}).length"), 1)
+        self.show("grid")
+        self.assertEqual(len(self.rows()), 10)
+
+
+class StudyWithRun(Page):
+    @classmethod
+    def prepare(cls):
+        table = Study.study.__func__(type("Of", (cls,), {"STUDY": Study.STUDY}), "few", "sample: {runs: 4}", HOSTILE)
+        cls.review = cls.report("both.html", cls.run_scenario("grasp-medium"), table)
+
+    def test_a_study_beside_a_run_has_its_sections_after_the_run_and_its_name_is_text(self):
+        titles = self.run_js("[...document.querySelectorAll('section > h2')].map(h => h.textContent.replace(/^\\d+/, ''))")
+        self.assertLess(titles.index("The finger in motion"), titles.index(f"Designs: \u2068{HOSTILE}\u2069"))
+        self.assertEqual(self.run_js("document.querySelectorAll('.picture').length"), 1)
+        self.assertEqual(self.run_js("document.querySelectorAll('img').length"), 0)
+        self.assertNotEqual(self.run_js("document.title"), "owned")
+        self.browser.click("#play")
+        self.browser.wait("Number(document.getElementById('review').dataset.time) > 0.05")
+        self.no_complaints()
+
+
 class NoWebgl(Page):
     flags = ("--disable-3d-apis",)
 

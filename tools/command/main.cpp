@@ -132,14 +132,15 @@ int main(int argc, char** argv) {
   std::vector<std::string> reported;
   sinewright::tool::ReportOptions report_options;
   CLI::App* report = app.add_subcommand("report", "make a design review of one or more records: one page that shows the finger moving");
-  report->add_option("RECORD", reported, "records (.h5) that 'sinewright run' wrote, and any that 'sinewright limit' wrote")->required();
+  report->add_option("RECORD", reported, "records (.h5) that 'sinewright run' wrote, and any that 'limit' or 'study' wrote; a study also makes a page of its own")->required();
   report->add_option("-o,--out", options.out, "the page to write (default: the first record's path with .html)");
   report->add_option("--title", report_options.title, "what the review is called (default: the scenarios' names)");
   report->add_option("--pdf", report_options.pdf, "also print the page to this file; needs a Chromium");
   report->add_option("--data", report_options.data, "also write the page's data to this file, as JSON");
   add_common(report, options);
   report->footer("The page needs no network and opens in any current browser.\n"
-                 "Example: sinewright report out/forced-open.h5 out/forced-open-strong.h5 out/back-drive.limit.h5 -o review.html");
+                 "Example: sinewright report out/forced-open.h5 out/forced-open-strong.h5 out/back-drive.limit.h5 -o review.html\n"
+                 "         sinewright report out/gear-choice.study.h5");
   report->callback([&] { code = sinewright::tool::report_command(reported, report_options, options); });
 
   // A file that reaches the limit of its size is then a failed write with a message, not a silent end.

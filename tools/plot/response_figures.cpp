@@ -8,7 +8,6 @@
 #include "plot/sheet.h"
 #include "plot/study_figures.h"
 #include "plot/study_marks.h"
-#include "quantity/counter_random.h"
 #include "study/sample_statistics.h"
 
 namespace sinewright::plot {
@@ -48,10 +47,10 @@ void key_axis(Script& script, const record::StudyColumn& key, const std::vector<
       if (panel_width < 3) script.line("set xtics autofreq\nset xtics font ',9'");
     }
   } else {
-    option_axis(script, key.options, static_cast<std::size_t>(std::max(3.0, 12 * panel_width / static_cast<double>(std::min<std::size_t>(12, key.options.size())))));
+    option_axis(script, key.options, panel_width);
   }
   script.line(fmt::format("set xlabel {} font ',11' noenhanced{}", gnuplot_text(shortened(key_label(key), static_cast<std::size_t>(13 * panel_width))),
-                          key.options.empty() ? "" : " offset 0,-0.4"));
+                          key.options.empty() ? "" : slanted(key.options, panel_width) ? " offset 0,-3" : " offset 0,-0.4"));
 }
 
 void outcome_axis(Script& script, const StudyView& view, std::size_t outcome, const Extent& extent, bool named) {
@@ -114,6 +113,7 @@ std::vector<Script> curve_figures(const StudyView& view) {
   Sheet sheet;
   sheet.columns = table.outcomes.size() > 1 ? 2 : 1;
   sheet.panel_width = 4.2, sheet.panel_height = 2.3;
+  if (slanted(key.options, sheet.panel_width)) sheet.below += kSlantRoom;
   const std::size_t per_page = 3 * sheet.columns;
   const auto curve_color = [&](std::size_t i) { return other && other->options.empty() ? ramp_color(i, curves.size()) : color(i); };
   if (other)
@@ -194,6 +194,8 @@ std::vector<Script> scatter_figures(const StudyView& view, std::uint64_t first, 
       sheet.columns = last_key - first_key, sheet.rows = last_outcome - first_outcome;
       sheet.between = 0.35;
       sheet.panel_width = std::clamp(9.5 / static_cast<double>(sheet.columns), 2.0, 4.2), sheet.panel_height = 2.0;
+      for (std::size_t k = first_key; k < last_key; ++k)
+        if (slanted(table.varied[k].options, sheet.panel_width)) sheet.below = Sheet{}.below + kSlantRoom;
       sheet.legend = legend;
       sheet.legend_columns = sheet.width() > 8.5 ? 3 : 2;
       Script script(page_name("response", scripts.size()), "Outcomes over what varies, each row a point" + thinned_words(drawn.size(), last - first), view.identity, sheet.width(), sheet.height());
@@ -205,7 +207,7 @@ std::vector<Script> scatter_figures(const StudyView& view, std::uint64_t first, 
       std::vector<std::vector<double>> rows;
       for (const std::uint64_t row : drawn) {
         const bool best = std::binary_search(table.best.begin(), table.best.end(), row) || std::find(table.best.begin(), table.best.end(), row) != table.best.end();
-        rows.push_back({best ? 3.0 : passes(table, row) ? 0.0 : ran(table, row) ? 1.0 : 2.0, 0.5 * to_unit(random_bits(2, row)) - 0.25});
+        rows.push_back({best ? 3.0 : passes(table, row) ? 0.0 : ran(table, row) ? 1.0 : 2.0, 0.5 * chance_of_row(row, 1) - 0.25});
         for (const auto& key : keys) rows.back().push_back(key[row]);
         for (std::size_t c = first_outcome; c < last_outcome; ++c) rows.back().push_back(outcomes[c][row]);
       }

@@ -1,5 +1,7 @@
 #include "plot/study_marks.h"
 
+#include <algorithm>
+
 #include <fmt/format.h>
 
 namespace sinewright::plot {
@@ -51,12 +53,20 @@ void draw_bounds(Script& script, std::span<const Bound> bounds, const Extent& ex
   }
 }
 
-void option_axis(Script& script, const std::vector<std::string>& options, std::size_t longest) {
+bool slanted(const std::vector<std::string>& options, double width) {
+  constexpr double letter = 0.065;  // [inch]
+  const double room = width / static_cast<double>(std::min<std::size_t>(12, std::max<std::size_t>(1, options.size())));
+  return std::any_of(options.begin(), options.end(), [&](const std::string& option) { return letter * static_cast<double>(character_count(option) + 1) > room; });
+}
+
+void option_axis(Script& script, const std::vector<std::string>& options, double width) {
+  const char* way = slanted(options, width) ? "right rotate by 35 offset 0.6,-0.7" : "center offset 0,-0.8";
+  constexpr std::size_t longest = 14;
   script.line(fmt::format("set xrange [-0.6:{:.4g}]\nset xtics 1 scale 0\nset format x ''", static_cast<double>(options.size()) - 0.4));
   // More names than fit are left to the table.
   const std::size_t step = (options.size() + 11) / 12;
   for (std::size_t i = 0; i < options.size(); i += step)
-    script.line(fmt::format("set label {} at first {}, graph 0 center offset 0,-0.8 font ',9' noenhanced", gnuplot_text(shortened(options[i], longest)), i));
+    script.line(fmt::format("set label {} at first {}, graph 0 {} font ',9' noenhanced", gnuplot_text(shortened(options[i], longest)), i, way));
 }
 
 std::string page_name(const std::string& name, std::size_t page) {

@@ -27,8 +27,11 @@ void draw_bounds(Script& script, std::span<const Bound> bounds, const Extent& ex
 [[nodiscard]] std::vector<std::string> bound_legend(bool any);
 
 /// Writes an axis of options: their names at 0, 1, …. Names are labels, since gnuplot reads a tic's text as a format.
-/// @param longest  characters of a name that have room.
-void option_axis(Script& script, const std::vector<std::string>& options, std::size_t longest);
+/// @param width  of the panel [inch]; names that have no room in it are written aslant, which needs `kSlantRoom` more below.
+void option_axis(Script& script, const std::vector<std::string>& options, double width);
+/// Whether they have no room.
+[[nodiscard]] bool slanted(const std::vector<std::string>& options, double width);
+inline constexpr double kSlantRoom = 0.6;  ///< [inch]
 
 /// Name of page `page` (from 0) of a figure of several.
 [[nodiscard]] std::string page_name(const std::string& name, std::size_t page);

@@ -7,9 +7,9 @@
 #include <fmt/format.h>
 
 #include "plot/gnuplot.h"
+#include "quantity/counter_random.h"
 #include "quantity/invalid_input.h"
 #include "quantity/quantity.h"
-#include "quantity/counter_random.h"
 
 namespace sinewright::plot {
 
@@ -110,11 +110,17 @@ std::vector<Bound> all_bounds(const record::StudyRecord& table) {
   return all;
 }
 
+double chance_of_row(std::uint64_t row, std::uint64_t purpose) {
+  // A seed of its own: that of a study also makes its points, and rows chosen with it would lie in a corner of what varies.
+  constexpr std::uint64_t seed = 0xb5a1c07e3d92f864U;
+  return to_unit(random_bits(seed, row, purpose));
+}
+
 std::vector<std::uint64_t> rows_to_draw(std::uint64_t first, std::uint64_t last, std::size_t most, std::span<const std::uint64_t> always) {
   std::vector<std::uint64_t> rows;
   const double share = static_cast<double>(most) / static_cast<double>(std::max<std::uint64_t>(1, last - first));
   for (std::uint64_t row = first; row < last; ++row)
-    if (share >= 1 || to_unit(random_bits(1, row)) < share) rows.push_back(row);
+    if (share >= 1 || chance_of_row(row, 0) < share) rows.push_back(row);
   for (const std::uint64_t row : always)
     if (row >= first && row < last) rows.push_back(row);
   std::sort(rows.begin(), rows.end());
@@ -156,7 +162,7 @@ Extent extent_of(std::span<const double> values, std::span<const Bound> bounds) 
   }
   if (low > high) return {0, 1};
   // Numbers that are all alike get a frame that shows them as such.
-  const double least = std::max(0.02 * std::max(std::abs(low), std::abs(high)), 1e-12);
+  const double size = std::max(std::abs(low), std::abs(high)), least = size > 0 ? 0.02 * size : 1;
   if (high - low < least) {
     const double middle = 0.5 * (low + high);
     return {middle - least, middle + least};

@@ -53,6 +53,9 @@ struct Bound {
   return table.states[row] == record::RowState::met || table.states[row] == record::RowState::missed;
 }
 
+/// A number in (0, 1) by chance, always the same for a row and purpose, and with nothing in common with the points of any study.
+[[nodiscard]] double chance_of_row(std::uint64_t row, std::uint64_t purpose);
+
 /// The rows [first, last), or of more than `most` about that many, chosen by chance with a fixed seed: as many as a picture can show.
 /// Those in `always` are among them.
 [[nodiscard]] std::vector<std::uint64_t> rows_to_draw(std::uint64_t first, std::uint64_t last, std::size_t most, std::span<const std::uint64_t> always = {});

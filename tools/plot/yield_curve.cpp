@@ -44,7 +44,7 @@ std::vector<YieldPoint> yield_curve(const StudyView& view, const Bound& bound, s
   double low = stands, high = stands;
   for (const double value : alone)
     if (std::isfinite(value)) low = std::min(low, value), high = std::max(high, value);
-  const double room = high > low ? 0.05 * (high - low) : std::max(0.05 * std::abs(low), 1e-12);
+  const double room = high > low ? 0.05 * (high - low) : low != 0 ? 0.05 * std::abs(low) : 1 / scale.factor;
   low -= room, high += room;
   std::vector<double> places = {stands};
   for (std::size_t i = 0; i < points; ++i) places.push_back(low + (high - low) * static_cast<double>(i) / static_cast<double>(points - 1));

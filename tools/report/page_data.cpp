@@ -11,6 +11,7 @@
 #include "quantity/quantity.h"
 #include "reading/reading.h"
 #include "report/record_data.h"
+#include "report/study_data.h"
 
 namespace sinewright::report {
 
@@ -29,6 +30,9 @@ const std::vector<std::string> kValidity = {
     "Each pair of shapes touches at one point, without torsional friction and without damping while it sticks.",
     "The motor has no inductance and two temperatures; the supply is a voltage behind a resistance.",
     "Margins are elementary statics with new parts and one slow load: fatigue, wear, moisture, creep and notches are not in them."};
+
+const char* const kChance =
+    "Intervals of a study speak of the chance of drawing; that frictions and spreads are guessed is in none of them, and what goes with failing need not cause it.";
 
 Json limit_data(const record::LimitRecord& limit) {
   Json json = {{"name", limit.name}, {"quantity", limit.quantity}, {"unit", limit.unit}, {"method", limit.method}, {"axes", Json::array()}, {"rows", Json::array()}};
@@ -119,27 +123,37 @@ Json comparison(const std::vector<Run>& runs) {
 PageData page_data(const std::vector<std::filesystem::path>& files, const PageOptions& options) {
   std::vector<Run> runs;
   std::vector<record::LimitRecord> limits;
+  std::vector<std::pair<std::filesystem::path, record::StudyRecord>> studies;
   for (const auto& file : files) {
-    if (std::filesystem::is_regular_file(file) && record::is_limit(file))
+    const bool there = std::filesystem::is_regular_file(file);
+    if (there && record::is_limit(file))
       limits.push_back(record::read_limit(file));
+    else if (there && record::is_study(file))
+      studies.emplace_back(file, record::read_study(file));
     else
       runs.push_back(read_run(file));
   }
-  if (runs.empty()) throw InvalidInput("there is nothing to show in motion\n  needed: the record of at least one run (.h5), beside those of limits");
+  if (runs.empty() && studies.empty())
+    throw InvalidInput("there is nothing to show in motion\n  needed: the record of at least one run (.h5) beside those of limits, or the table of a study");
   Json json = {{"format", 1}};
   std::string title = options.title;
   if (title.empty())
     for (const Run& run : runs)
       if (title.find(run.scenario.name) == std::string::npos) title += (title.empty() ? "" : " / ") + run.scenario.name;
+  if (title.empty())
+    for (const auto& [file, study] : studies) title += (title.empty() ? "" : " / ") + study.name;
   json["title"] = title;
-  json["made_by"] = "Sinewright " + runs.front().record.inputs.engine_version;
+  json["made_by"] = "Sinewright " + (runs.empty() ? studies.front().second.inputs : runs.front().record.inputs).engine_version;
   json["cautions"] = kCautions;
   json["validity"] = kValidity;
+  if (!studies.empty()) json["validity"].push_back(kChance);
   json["records"] = Json::array();
   for (std::size_t i = 0; i < runs.size(); ++i) json["records"].push_back(record_data(runs[i], std::string(1, static_cast<char>('A' + i % 26)), limits));
   json["comparison"] = runs.size() > 1 ? comparison(runs) : Json(nullptr);
   json["limits"] = Json::array();
   for (const auto& limit : limits) json["limits"].push_back(limit_data(limit));
+  json["studies"] = Json::array();
+  for (const auto& [file, study] : studies) json["studies"].push_back(study_data(study, file));
   std::string safe;  // no text can end the element that holds it
   for (const char c : json.dump(-1, ' ', false, Json::error_handler_t::replace)) {
     if (c == '<') safe += "\\u003c";

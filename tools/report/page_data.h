@@ -16,8 +16,8 @@ struct PageData {
 };
 
 /// What the page of a review shows. Records of runs come first in the page, in the order given; those of
-/// limits are attached to them.
-/// @throws InvalidInput if none of them is a run; record::RecordError for a file that cannot be read.
+/// limits and the tables of studies are attached to them, or make a page of their own.
+/// @throws InvalidInput if there are limits alone; record::RecordError for a file that cannot be read.
 [[nodiscard]] PageData page_data(const std::vector<std::filesystem::path>& files, const PageOptions& options);
 
 /// The whole page: one HTML file that needs nothing else. @param data  the JSON of page_data.

@@ -1,9 +1,7 @@
 #include "report/record_data.h"
 
 #include <algorithm>
-#include <bit>
 #include <cmath>
-#include <cstdint>
 #include <limits>
 #include <numbers>
 
@@ -13,6 +11,7 @@
 #include "plot/scene.h"
 #include "quantity/quantity.h"
 #include "reading/reading.h"
+#include "report/arrays.h"
 #include "report/thinning.h"
 #include "simulation/summary.h"
 #include "simulation/system.h"
@@ -27,24 +26,6 @@ constexpr double nan = std::numeric_limits<double>::quiet_NaN();
 constexpr double kBound = 0.002;       // of a column's range
 constexpr std::size_t kMostRows = 3000;
 constexpr double kDegree = 180 / std::numbers::pi;
-
-std::string base64(const std::vector<float>& values) {
-  static_assert(std::endian::native == std::endian::little, "the page reads little-endian numbers");
-  static const char* digits = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/";
-  const auto* bytes = reinterpret_cast<const unsigned char*>(values.data());
-  const std::size_t n = values.size() * sizeof(float);
-  std::string text;
-  text.reserve((n + 2) / 3 * 4);
-  for (std::size_t i = 0; i < n; i += 3) {
-    const std::size_t left = n - i;
-    const std::uint32_t word = (std::uint32_t{bytes[i]} << 16) | (left > 1 ? std::uint32_t{bytes[i + 1]} << 8 : 0u) | (left > 2 ? std::uint32_t{bytes[i + 2]} : 0u);
-    text += digits[word >> 18];
-    text += digits[(word >> 12) & 63];
-    text += left > 1 ? digits[(word >> 6) & 63] : '=';
-    text += left > 2 ? digits[word & 63] : '=';
-  }
-  return text;
-}
 
 // All numbers of the page in full, from which rows are then chosen; an array of the JSON names its columns.
 class Tables {
@@ -78,7 +59,7 @@ class Tables {
     values.reserve(rows.size() * width);
     for (const std::size_t row : rows)
       for (std::size_t c = 0; c < width; ++c) values.push_back(static_cast<float>(columns_[first + c].values[row]));
-    return {{"n", rows.size()}, {"width", width}, {"base64", base64(values)}};
+    return packed(values, width);
   }
 
  private:
@@ -701,7 +682,7 @@ Json record_data(const Run& run, const std::string& label, const std::vector<rec
   {
     std::vector<float> time;
     for (const std::size_t row : rows) time.push_back(static_cast<float>(record.time[row]));
-    json["time"] = {{"n", rows.size()}, {"width", 1}, {"base64", base64(time)}};
+    json["time"] = packed(time);
   }
   json["instants"] = Json::array();
   for (const auto& instant : instants) json["instants"].push_back({{"time", instant.time}, {"what", instant.what}});

@@ -9,8 +9,8 @@ export function validity(sheet, data) {
     el("div", { class: "columns" },
       el("div", {}, el("h3", {}, "Cautions"), list([...(data.cautions ?? []), ...demo])),
       el("div", {}, el("h3", {}, "What is simplified"), list(data.validity))),
-    el("h3", {}, "How the pictures were made"),
-    el("ul", {}, data.records.map((record) => el("li", {}, data.records.length > 1 ? `${record.label}: ` : "",
+    data.records.length > 0 && el("h3", {}, "How the pictures were made"),
+    data.records.length > 0 && el("ul", {}, data.records.map((record) => el("li", {}, data.records.length > 1 ? `${record.label}: ` : "",
       `${record.rows?.kept ?? "?"} of ${record.rows?.of ?? "?"} rows of the record are drawn: `, name(record.rows?.bound_text ?? "no bound stated"), ". The numbers in the tables come from the whole record."))));
 }
 
@@ -32,7 +32,8 @@ export function values(sheet, data) {
 }
 
 export function inputs(sheet, data) {
-  const { records } = data;
+  const studies = (data.studies ?? []).map((study) => ({ label: data.studies.length > 1 || data.records.length ? study.file : "", inputs: study.inputs, of: "Study" }));
+  const records = [...data.records, ...studies];
   const several = records.length > 1;
   // A file that several records share is shown once.
   const files = new Map();
@@ -43,7 +44,7 @@ export function inputs(sheet, data) {
   }
   sheet.section("inputs", "All inputs",
     records.map((record) => el("p", {}, several && [el("span", { class: "record-letter" }, record.label), " "],
-      "Scenario ", el("code", {}, name(record.inputs?.scenario)), `, Sinewright ${record.inputs?.engine_version ?? "?"}, seed ${record.inputs?.seed ?? 0}`,
+      `${record.of ?? "Scenario"} `, el("code", {}, name(record.inputs?.scenario)), `, Sinewright ${record.inputs?.engine_version ?? "?"}, seed ${record.inputs?.seed ?? 0}`,
       record.inputs?.overrides?.length ? [", changed on the command line: ", record.inputs.overrides.map((text, k) => [k ? ", " : "", el("code", {}, name(text))])] : "", ".")),
     el("p", { class: "only-print small" }, "The full texts of these files are in the HTML file and in the record:"),
     [...files.values()].map((file) => el("details", { class: "input-file" },

@@ -15,6 +15,7 @@ import { curves } from "./curves.js";
 import { flow } from "./flow.js";
 import { margins } from "./margins.js";
 import { limits } from "./limits.js";
+import { studies } from "./study.js";
 import { drawing } from "./drawing.js";
 import { inputs, validity, values } from "./appendix.js";
 import { preparePrinting } from "./printing.js";
@@ -26,13 +27,30 @@ function build() {
   const several = records.length > 1;
   startTheme();
 
+  main.append(titleBlock(data), caution(data));
+  const sheet = makeSheet(main);
+  const charts = records.length ? inMotion(main, sheet, data) : { charts: [] };
+  limits(sheet, data);
+  studies(sheet, data);
+  if (records.length) drawing(sheet, data);
+  validity(sheet, data);
+  values(sheet, data);
+  inputs(sheet, data);
+  main.querySelector(".caution").after(contents(sheet.index));
+  main.append(el("footer", { class: "sheet-foot" }, el("span", {}, "Design predictions, not certification."), el("span", {}, data.made_by ?? "")));
+  preparePrinting(charts, several);
+  main.dataset.ready = String(Math.round(performance.now()));
+}
+
+/// What runs are shown by: verdict, pictures in motion, curves, energy, margins.
+function inMotion(main, sheet, data) {
+  const { records } = data;
+  const several = records.length > 1;
   const motions = records.map(makeMotion);
   const scales = sharedScales(motions);
   const longest = motions.reduce((a, b) => ((b.times.at(-1) ?? 0) > (a.times.at(-1) ?? 0) ? b : a));
   const player = makePlayback(longest.times.at(-1) ?? 0, longest.times);
 
-  main.append(titleBlock(data), caution(data));
-  const sheet = makeSheet(main);
   verdict(sheet, data, player);
   comparison(sheet, data);
   const scene = stage(sheet, data, motions, scales, player);
@@ -51,18 +69,10 @@ function build() {
 
   flow(sheet, data);
   margins(sheet, data, player);
-  limits(sheet, data);
-  drawing(sheet, data);
-  validity(sheet, data);
-  values(sheet, data);
-  inputs(sheet, data);
-  main.querySelector(".caution").after(contents(sheet.index));
-  main.append(el("footer", { class: "sheet-foot" }, el("span", {}, "Design predictions, not certification."), el("span", {}, data.made_by ?? "")));
-  preparePrinting(charts, several);
 
   const wished = /^#t=([0-9.]+)$/.exec(location.hash);
   if (wished) player.seek(Number(wished[1]));
-  main.dataset.ready = String(Math.round(performance.now()));
+  return charts;
 }
 
 build();

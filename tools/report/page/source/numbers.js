@@ -9,6 +9,9 @@ export function floats(array) {
   return new Float32Array(bytes.buffer, 0, bytes.length >> 2);
 }
 
+/// As `digits`, without zeros at the end: 95, not 95.00.
+export const tidy = (value, significant = 3) => digits(value, significant).replace(/(\.\d*?)0+(?=$|×)/, "$1").replace(/\.(?=$|×)/, "");
+
 const RAISED = { "-": "⁻", 0: "⁰", 1: "¹", 2: "²", 3: "³", 4: "⁴", 5: "⁵", 6: "⁶", 7: "⁷", 8: "⁸", 9: "⁹" };
 
 /// Four significant digits (or as many as asked), with a true minus sign; "–" stands for no value.

@@ -7,8 +7,29 @@ const cell = (title, content, attributes) => el("div", { class: "cell", ...attri
 const unique = (texts) => [...new Set(texts.filter(Boolean))];
 const listed = (texts) => unique(texts).map((text, k) => [k ? ", " : "", name(text)]);
 
+/// Of studies alone: which, of what kind, with how many designs.
+function studyHead(data, studies) {
+  return [
+    el("div", { class: "title-main" },
+      el("p", { class: "kind" }, studies.length > 1 ? `Review of ${studies.length} studies` : "Review of a study"),
+      el("h1", {}, name(data.title)),
+      buttons()),
+    el("div", { class: "cells" },
+      cell(studies.length > 1 ? "Studies" : "Study", listed(studies.map((study) => study.name))),
+      cell(studies.length > 1 ? "Tables" : "Table", listed(studies.map((study) => study.file))),
+      cell("Kind", listed(studies.map((study) => study.kind))),
+      cell("Designs", studies.map((study, k) => [k ? ", " : "", String(study.designs)])),
+      cell("Computed by", name(data.made_by))),
+  ];
+}
+
+const buttons = () => el("div", { class: "sheet-buttons controls" },
+  el("button", { type: "button", id: "theme", on: { click: toggleTheme } }, "Light / dark"),
+  el("button", { type: "button", on: { click: () => print() } }, "Print"));
+
 export function titleBlock(data) {
   const { records } = data;
+  if (!records.length) return el("header", { class: "title-block" }, studyHead(data, data.studies ?? []));
   const several = records.length > 1;
   return el("header", { class: "title-block" },
     el("div", { class: "title-main" },
@@ -17,9 +38,7 @@ export function titleBlock(data) {
         ? records.map((record, k) => [k ? el("span", { class: "against" }, " against ") : "", el("span", { class: "record-letter" }, record.label), " ", name(record.name)])
         : name(data.title || records[0].name)),
       unique(records.map((r) => r.description)).map((text) => el("p", { class: "about" }, name(text))),
-      el("div", { class: "sheet-buttons controls" },
-        el("button", { type: "button", id: "theme", on: { click: toggleTheme } }, "Light / dark"),
-        el("button", { type: "button", on: { click: () => print() } }, "Print"))),
+      buttons()),
     el("div", { class: "cells" },
       cell("Model", listed(records.map((r) => r.model))),
       cell(several ? "Records" : "Record", several ? records.map((r, k) => [k ? ", " : "", `${r.label} `, name(r.file)]) : name(records[0].file)),
