@@ -54,6 +54,8 @@ void SensorWatch::add_to(std::vector<SummaryValue>& summary) const {
       summary.push_back({"tip_step_smallest." + name, steps.smallest, "m", "the same, smallest over free closing"});
       summary.push_back({"tip_step_reversed." + name, steps.largest_reversed, "m",
                          "fingertip travel that the sensor may not notice after the shaft turned round, largest over free closing"});
+      summary.push_back({"lost_turn." + name, tip->lost_turn(), "rad",
+                         "largest turn of the shaft after a reversal before the fingertip had gone back by the smallest motion told"});
     }
     if (m.drives[d].current_sense)
       both("current_error." + name, sensing_.current_errors()[d], "A", "difference of the current reading from the motor current, over its samples");

@@ -30,7 +30,7 @@ double shaft_at(const drive::CordPulley& pulley, double wound) {
 
 TipEstimate::TipEstimate(const System& system, std::size_t drive)
     : system_(system), drive_(drive), cord_(cord_of(system, drive)), firmware_(system, cord_, false), weighed_(system, cord_, true),
-      tip_(tip_place(system, cord_)) {
+      tip_(tip_place(system, cord_)), lost_turn_(std::numeric_limits<double>::quiet_NaN()) {
   const model::Cord& cord = system.model().cords[at(system.cords[cord_].cord)];
   slack_ = cord.pretension > 0 ? 0 : cord.slack;
   now_.angle.resize(system.hinges.size());
@@ -75,6 +75,7 @@ void TipEstimate::look(const Stage& stage, const State& state, const AngleReadou
       weighed_.tip(drawn_in),
       now_.truth};
   const Vector3d direction = firmware_.tip_slope(drawn_in).normalized();
+  watch_reversal(state.q[system_.shafts[drive_].q_output], now_.truth, direction);
   Vector3d before = now_.told;
   for (std::size_t i = 0; i < tip_cause_count; ++i) {
     const Vector3d part = before - without[i];
@@ -87,6 +88,21 @@ void TipEstimate::look(const Stage& stage, const State& state, const AngleReadou
     now_.angle[i] = firmware_.angle(told, i);
     angle_error_[i].add(now_.angle[i] - state.q[system_.tree.links[at(system_.hinges[i].link)].q], step);
   }
+}
+
+void TipEstimate::watch_reversal(double shaft, const Vector3d& tip, const Vector3d& direction) {
+  if (way_ == 0) way_ = shaft > 0 ? 1 : shaft < 0 ? -1 : 0;
+  if (way_ * (shaft - farthest_) >= 0) {
+    farthest_ = shaft;
+    tip_there_ = tip;
+    return;
+  }
+  if (-way_ * (tip - tip_there_).dot(direction) < steps_.smallest) return;
+  const double lost = std::abs(shaft - farthest_);
+  if (!(lost_turn_ >= lost)) lost_turn_ = lost;
+  way_ = -way_;
+  farthest_ = shaft;
+  tip_there_ = tip;
 }
 
 std::vector<TipEstimate> tip_estimates(const System& system) {

@@ -49,6 +49,9 @@ class TipEstimate {
   /// Error of a rebuilt angle, per hinge of the system [rad].
   [[nodiscard]] const std::vector<ErrorSize>& angle_error() const { return angle_error_; }
   [[nodiscard]] const TipSteps& steps() const { return steps_; }
+  /// Largest turn of the shaft after it turned round, before the tip had gone back by the smallest motion that the sensor can
+  /// tell [rad]; NaN: the tip never followed a reversal.
+  [[nodiscard]] double lost_turn() const { return lost_turn_; }
   /// Angle of the output shaft at which free closing ends [rad].
   [[nodiscard]] double closed_shaft() const;
 
@@ -65,6 +68,10 @@ class TipEstimate {
   std::array<ErrorSize, tip_cause_count> part_;
   std::vector<ErrorSize> angle_error_;
   TipSteps steps_;
+  // The last reversal: which way the shaft goes, and how far it and the tip had come that way.
+  double way_ = 0, farthest_ = 0, lost_turn_;
+  Vector3d tip_there_ = Vector3d::Zero();
+  void watch_reversal(double shaft, const Vector3d& tip, const Vector3d& direction);
 };
 
 /// One for every drive that has a sensor and winds a cord.

@@ -1,5 +1,7 @@
 // Sensors look on at a run: they take samples at their own times, change nothing, and what they are wrong by adds up.
 
+#include <algorithm>
+#include <array>
 #include <cmath>
 #include <limits>
 #include <map>
@@ -20,6 +22,7 @@ using Catch::Matchers::WithinRel;
 using model::Vector3d;
 using simulation::TipCause;
 
+constexpr double kPulleyRadius = 5e-3;
 constexpr double kTurn = 2 * std::numbers::pi;
 constexpr std::array<double, 2> kArm = {8e-3, 5e-3}, kSpring = {0.03, 0.02}, kLength = {0.045, 0.03};
 
@@ -30,7 +33,7 @@ model::Scenario finger() {
   auto& m = scenario.model;
   m.supplies = {parts::supply(6, 0.4)};
   m.lines = {parts::stiff_line(12000, 1e-3)};
-  auto drive = parts::plain_drive(100, 5e-3);
+  auto drive = parts::plain_drive(100, kPulleyRadius);
   drive.motor.viscous_drag = 1e-6;
   m.drives = {drive};
   m.bodies = {parts::fixed_body("knuckle")};
@@ -463,6 +466,33 @@ TEST_CASE("sensing: the smallest motion is the step times the tip's travel for a
   CHECK_THAT(tip.steps().largest, WithinRel(travel * step, 1e-3));
   CHECK_THAT(tip.steps().smallest, WithinRel(travel * step, 1e-3));
   CHECK_THAT(tip.steps().largest_reversed, WithinRel(travel * (step + 0.02), 1e-3));
+}
+
+TEST_CASE("sensing: the turn that is lost after a reversal is the cord's stretch by twice the friction", "[analytic]") {
+  auto scenario = finger();
+  constexpr double friction = 5e-3, stiffness = 400;
+  scenario.model.bodies.resize(2);
+  scenario.model.bodies[1].hinge->washers = parts::washers_for(friction);
+  scenario.model.bodies[1].hinge->stops = model::EndStops{0, 1.2, 10, 0};
+  scenario.model.cords[0].path = parts::constant_arm_path({kArm[0]}, {kLength[0]});
+  scenario.model.lines = {parts::stiff_line(stiffness, 1e-3)};
+  // A motor that turns slowly, so that nothing swings.
+  scenario.timeline = {{0.0, 0, model::CommandVoltage{0.3, 0.5}}, {3.0, 0, model::CommandVoltage{-0.2, 0.5}}};
+  scenario.duration = 5;
+  auto p = pot();
+  p.noise.rms = 0;
+  p.bits = 20;
+  scenario.model.drives[0].sensor = sensor_of(p);
+  const Rows rows = rows_of(scenario);
+  const simulation::System system(scenario);
+  const simulation::FreeClosing closing(system, 0, false);
+  const double most = *std::max_element(rows.first.at("/joints/proximal/angle").begin(), rows.first.at("/joints/proximal/angle").end());
+  CHECK(most > 0.2);
+  // The cord between pulley and anchor at the reversal.
+  const double length = closing.start_way() - kArm[0] * most;
+  const double lost = 2 * friction / kArm[0] * length / stiffness / kPulleyRadius + 3 * kTurn / (1 << 20);
+  CAPTURE(most, length);
+  CHECK_THAT(number(rows, "lost_turn.flexor"), WithinRel(lost, 0.03));
 }
 
 TEST_CASE("sensing: a look allocates nothing") {

@@ -167,6 +167,7 @@ std::string sensing_text(const simulation::System& system, const Lookup& of) {
         text += fmt::format("  smallest motion of the tip that it can tell: {} to {}; after a reversal up to {}\n",
                             show(of("tip_step_smallest." + name), "m", "mm"), show(of("tip_step." + name), "m", "mm"),
                             show(of("tip_step_reversed." + name), "m", "mm"));
+        text += fmt::format("  after a reversal the shaft turned up to {} before the tip followed\n", show(of("lost_turn." + name), "rad", "deg"));
       }
     }
     if (drive.current_sense)
