@@ -59,6 +59,9 @@ double allowed_change(const simulation::SummaryValue& value, const std::vector<s
   if (unit == "rad") size = 1.0;
   if (unit == "s") size = 0.1;
   if (unit == "m") size = 0.01;
+  // An error of the fingertip's place is the greatest difference of two courses of a tip that travels some 0.1 m, at samples while it
+  // is fast: judged by the travel.
+  if (value.key.starts_with("tip_error.")) size = 0.1;
   if (unit == "m/s") size = 0.1;
   if (unit == "N m") size = 0.05;
   if (unit == "A") size = 0.1;
