@@ -15,6 +15,7 @@ struct Supply {
   std::string name;
   double voltage = 0;     ///< open-circuit [V]
   double resistance = 0;  ///< internal [Ω]
+  double charge = 0;      ///< that it gives before it is empty [C], 0: not given
   Price price = std::nullopt;
 };
 

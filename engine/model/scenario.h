@@ -6,6 +6,7 @@
 #include <variant>
 #include <vector>
 
+#include "model/control.h"
 #include "model/model.h"
 #include "quantity/invalid_input.h"
 
@@ -77,7 +78,8 @@ enum class Leads { open, shorted };
 struct CommandOff {
   Leads leads = Leads::open;
 };
-using Command = std::variant<CommandVoltage, CommandCurrentLimit, CommandAngle, CommandOff>;
+/// The last four need a controller.
+using Command = std::variant<CommandVoltage, CommandCurrentLimit, CommandAngle, CommandOff, SetPosition, SetSpeed, SetCurrent, SetRecorded>;
 
 struct TimelineEntry {
   double time = 0;  ///< [s]
@@ -110,6 +112,7 @@ struct Scenario {
   double duration = 0;                              ///< [s]
   std::vector<std::pair<int, double>> start_angles; ///< (body index of the hinged body, q [rad]); others start at 0
   std::vector<Object> objects;
+  std::vector<Controller> controllers;              ///< at most one a drive
   std::vector<TimelineEntry> timeline;              ///< sorted by time
   std::vector<Load> loads;
   std::vector<Requirement> requirements;

@@ -49,6 +49,10 @@ void add_price(Record<T>& record, model::Price C::*member, const std::string& ab
 [[nodiscard]] Kind<model::Sensor> sensor();
 [[nodiscard]] Kind<model::CurrentSense> current_sense();
 
+/// Firmware of a drive, and what the timeline can ask of it.
+[[nodiscard]] Kind<WrittenController> controller();
+[[nodiscard]] std::vector<std::pair<std::string, Kind<WrittenCommand>>> controller_commands();
+
 /// A bound on one number of a summary.
 [[nodiscard]] Kind<WrittenRequirement> requirement();
 [[nodiscard]] std::vector<model::Requirement> requirements_of(const std::vector<WrittenRequirement>& list);

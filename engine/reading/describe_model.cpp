@@ -403,7 +403,9 @@ Kind<ModelFile> model_file() {
                         "A voltage source with internal resistance, shared by the drives that name it.");
   supply.need("voltage", &Supply::voltage, quantity("V", positive()), "open-circuit voltage")
       .may("resistance", &Supply::resistance, quantity("Ohm", not_negative()), Default{"0 Ohm"},
-           "internal resistance");
+           "internal resistance")
+      .may("charge", &Supply::charge, quantity("A.s", positive()), Absent{"not given"},
+           "that it gives before it is empty, such as 450 mA·h; for runs_per_charge in the summary");
   add_price(supply, &Supply::price);
   using model::BillItem;
   Record<BillItem> item("bill_item", "Something bought of which the physics knows nothing: screws, a sensor, a driver board.");

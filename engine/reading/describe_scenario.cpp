@@ -123,10 +123,12 @@ Kind<WrittenCommand> command() {
            word<model::Leads>({{"open", model::Leads::open}, {"shorted", model::Leads::shorted}}),
            "the motor's leads: open, or shorted, which brakes")
       .check([](WrittenCommand& c, const Node&) { c.command = model::CommandOff{c.leads}; });
-  return by_key<WrittenCommand>({{"voltage", voltage.kind()},
-                                 {"current_limit", limit.kind()},
-                                 {"angle", angle.kind()},
-                                 {"off", off.kind()}});
+  std::vector<std::pair<std::string, Kind<WrittenCommand>>> kinds = {{"voltage", voltage.kind()},
+                                                                    {"current_limit", limit.kind()},
+                                                                    {"angle", angle.kind()},
+                                                                    {"off", off.kind()}};
+  for (auto& kind : controller_commands()) kinds.push_back(std::move(kind));
+  return by_key<WrittenCommand>(std::move(kinds));
 }
 
 Kind<model::Course> course(const std::string& unit) {
@@ -217,6 +219,8 @@ Kind<ScenarioFile> scenario_file() {
            "angles at the start, by joint")
       .may("objects", &ScenarioFile::objects, named(object(), "object"), Absent{"none"},
            "things to be grasped")
+      .may("controllers", &ScenarioFile::controllers, named(controller(), "drive"), Absent{"none"},
+           "firmware, by the drive that it runs")
       .may("timeline", &ScenarioFile::timeline, list_of(command(), "a list of commands"), Absent{"no power"},
            "commands to the drives, in any order")
       .may("loads", &ScenarioFile::loads, named(load(), "load"), Absent{"none"}, "forces from outside")

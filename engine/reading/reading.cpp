@@ -9,6 +9,7 @@
 #include "reading/complaint.h"
 #include "reading/mesh_file.h"
 #include "reading/override.h"
+#include "reading/recorded_motion.h"
 #include "reading/resolve.h"
 
 namespace sinewright::reading {
@@ -113,6 +114,14 @@ Forms forms_from(Source& source, const fs::path& folder) {
   };
 }
 
+// Recorded motions of files in this folder.
+Motions motions_from(Source& source, const fs::path& folder) {
+  return [&source, folder](const Name& name) {
+    const Source::File& file = open_named(*name.node, [&]() -> const Source::File& { return source.text((folder / name.text).lexically_normal()); });
+    return recorded_motion(file, name.text);
+  };
+}
+
 // A model's files with all changes in them, not read yet.
 struct OpenedModel {
   std::unique_ptr<Node> root;
@@ -204,7 +213,7 @@ model::Scenario read_scenario(Source& source, const fs::path& path,
   model::Model model = open_named(*opened.root->find("model"), [&] {
     return read_model(source, opened.model_path, file.change, *opened.root->file + ": change", opened.model_overrides);
   });
-  return resolve_scenario(file, std::move(model), forms_from(source, path.parent_path()));
+  return resolve_scenario(file, std::move(model), forms_from(source, path.parent_path()), motions_from(source, path.parent_path()));
 }
 
 std::optional<Quantity> written_quantity(Source& source, const fs::path& path, const std::vector<std::string>& overrides,

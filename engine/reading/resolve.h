@@ -11,13 +11,17 @@ namespace sinewright::reading {
 /// Gives the shape that is written, with the STL file of a mesh read.
 using Forms = std::function<model::Shape(const WrittenForm&)>;
 
+/// Gives the motion that a file records.
+using Motions = std::function<model::SetRecorded(const Name&)>;
+
 /// Makes a model of what is written: names become indices, parents come before children, and conditions
 /// between parts are checked.
 /// @param parts  the parts files in the order of use.
 [[nodiscard]] model::Model resolve_model(const ModelFile& file, const std::vector<PartsFile>& parts, const Forms& forms);
 
 /// The same for a scenario, whose model is resolved already.
-[[nodiscard]] model::Scenario resolve_scenario(const ScenarioFile& file, model::Model model, const Forms& forms);
+[[nodiscard]] model::Scenario resolve_scenario(const ScenarioFile& file, model::Model model, const Forms& forms,
+                                               const Motions& motions);
 
 /// Index of a name in a list, or a message with the known ones.
 [[nodiscard]] int find_name(const Name& name, const std::string& what, const std::vector<std::string>& known);

@@ -91,14 +91,49 @@ void check_pairs(const ScenarioFile& file, const model::Scenario& scenario) {
   }
 }
 
-void resolve_timeline(const ScenarioFile& file, model::Scenario& scenario) {
+void resolve_controllers(const ScenarioFile& file, model::Scenario& scenario) {
+  const std::vector<std::string> drives = names_of(scenario.model.drives);
+  for (const Entry<WrittenController>& entry : file.controllers) {
+    const auto found = std::find(drives.begin(), drives.end(), entry.name);
+    if (found == drives.end()) throw unknown_name_key(*entry.node, "drive", drives);
+    model::Controller controller;
+    controller.drive = static_cast<int>(found - drives.begin());
+    controller.period = entry.value.period;
+    const auto supply = static_cast<std::size_t>(scenario.model.drives[static_cast<std::size_t>(controller.drive)].supply);
+    controller.voltage_limit = entry.value.voltage_limit.value_or(scenario.model.supplies[supply].voltage);
+    controller.program = entry.value.loops.loops;
+    scenario.controllers.push_back(std::move(controller));
+  }
+}
+
+// A controller that is not there, or lacks the loop, can be asked for nothing.
+void check_asked(const WrittenCommand& written, const model::Command& command, int drive, const model::Scenario& scenario) {
+  const bool position = std::holds_alternative<model::SetPosition>(command) || std::holds_alternative<model::SetRecorded>(command);
+  const bool speed = std::holds_alternative<model::SetSpeed>(command), current = std::holds_alternative<model::SetCurrent>(command);
+  if (!position && !speed && !current) return;
+  const std::string loop = position ? "position" : speed ? "speed" : "current";
+  const std::string& name = scenario.model.drives[static_cast<std::size_t>(drive)].name;
+  const auto found = std::find_if(scenario.controllers.begin(), scenario.controllers.end(), [&](const auto& c) { return c.drive == drive; });
+  if (found == scenario.controllers.end())
+    throw not_allowed(*written.drive.node, fmt::format("a drive with an entry in 'controllers', with a {} loop", loop),
+                      "without a controller a drive takes voltage, current_limit, angle and off");
+  const auto& loops = std::get<model::Loops>(found->program);
+  if ((position && !loops.position) || (speed && !loops.speed) || (current && !loops.current))
+    throw not_allowed(*written.drive.node, fmt::format("a controller of {} with a {} loop", name, loop),
+                      fmt::format("add controllers.{}.loops.{}", name, loop));
+}
+
+void resolve_timeline(const ScenarioFile& file, const Motions& motions, model::Scenario& scenario) {
   const std::vector<std::string> drives = names_of(scenario.model.drives);
   for (const WrittenCommand& written : file.timeline) {
     if (written.time > file.duration) {
       const Node& at = *written.drive.node->parent->find("at");
       throw not_allowed(at, fmt::format("a time from 0 s to the duration, {:g} s", file.duration));
     }
-    scenario.timeline.push_back({written.time, find_name(written.drive, "drive", drives), written.command});
+    const int drive = find_name(written.drive, "drive", drives);
+    const model::Command command = written.recorded ? model::Command(motions(*written.recorded)) : written.command;
+    check_asked(written, command, drive, scenario);
+    scenario.timeline.push_back({written.time, drive, command});
   }
   std::stable_sort(
       scenario.timeline.begin(), scenario.timeline.end(),
@@ -137,7 +172,7 @@ void resolve_loads(const ScenarioFile& file, model::Scenario& scenario) {
 
 }  // namespace
 
-model::Scenario resolve_scenario(const ScenarioFile& file, model::Model model, const Forms& forms) {
+model::Scenario resolve_scenario(const ScenarioFile& file, model::Model model, const Forms& forms, const Motions& motions) {
   model::Scenario scenario;
   scenario.name = file.name;
   scenario.about = file.about;
@@ -150,7 +185,8 @@ model::Scenario resolve_scenario(const ScenarioFile& file, model::Model model, c
   resolve_start(file, scenario);
   resolve_objects(file, forms, scenario);
   check_pairs(file, scenario);
-  resolve_timeline(file, scenario);
+  resolve_controllers(file, scenario);
+  resolve_timeline(file, motions, scenario);
   resolve_loads(file, scenario);
   scenario.requirements = requirements_of(file.require);
   return scenario;

@@ -173,9 +173,36 @@ struct WrittenObject {
   Vector3d split_normal = Vector3d::UnitY();
 };
 
+/// Gains whose unit depends on the loop below.
+struct WrittenLoop {
+  std::optional<Quantity> gain, integral, derivative, limit;
+  double derivative_filter = 0;
+};
+
+struct WrittenFeedForward {
+  double speed = 0;
+  std::optional<Quantity> friction, return_at_zero, return_per_angle;
+};
+
+struct WrittenLoops {
+  std::optional<WrittenLoop> position, speed, current;
+  std::optional<WrittenFeedForward> feed_forward;
+  model::Loops::AntiWindup anti_windup = model::Loops::AntiWindup::clamp;
+  double speed_filter = 0;
+  model::Loops loops;  // made of the above
+};
+
+struct WrittenController {
+  double period = 0;
+  std::optional<double> voltage_limit;
+  WrittenLoops loops;
+};
+
 struct WrittenCommand {
   double time = 0;
   Name drive;
+  std::optional<Name> recorded;  // file of a motion
+  model::Move move;
   double value = 0, over = 0, gain = 0, damping = 0;
   model::Leads leads = model::Leads::open;
   model::Command command;
@@ -204,6 +231,7 @@ struct ScenarioFile : Heading {
   double ambient = 296.15;
   Named<double> start;
   Named<WrittenObject> objects;
+  Named<WrittenController> controllers;
   std::vector<WrittenCommand> timeline;
   Named<WrittenLoad> loads;
   model::SolverSettings solver;

@@ -31,7 +31,8 @@ enum class Account : std::size_t {
   count
 };
 inline constexpr auto account_count = static_cast<std::size_t>(Account::count);
-/// One entry an account, then the bends (cord by cord) and the hinges in detail; sized by System::ledger_size.
+/// One entry an account, then the bends (cord by cord) and the hinges in detail, and last the charge that each supply gave [A s], which
+/// is no energy but is summed by the same rule; sized by System::ledger_size.
 using Ledger = VectorXd;
 inline constexpr std::array<const char*, account_count> ledger_names = {
     "supply",     "loads",           "prescribed_motion", "supply_resistance", "winding",       "motor_drag",

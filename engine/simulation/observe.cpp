@@ -127,6 +127,21 @@ void visit(const System& system, const Stage& stage, const State& state, const T
       one(part, "reading", "A", "the current that the firmware makes of it", readout.sample.reading);
     }
   }
+  for (const model::Controller& controller : system.scenario.controllers) {
+    const auto d = at(controller.drive);
+    const ControlReadout readout = totals.control ? totals.control->readout(d) : ControlReadout{};
+    const std::string part = group("drives", m.drives[d].name, "control/");
+    one(part, "loop", "1", "outermost loop that acts: 0 none, 1 position, 2 speed, 3 current", static_cast<double>(readout.loop));
+    one(part, "sample_time", "s", "of the controller's last sample; what stands beside it belongs to that time", readout.time);
+    one(part, "set_point", "radian", "shaft angle asked for; the reading where no position is", readout.set_point);
+    one(part, "reading", "radian", "shaft angle that the controller saw", readout.seen.angle);
+    one(part, "error", "radian", "set point less reading", readout.set_point - readout.seen.angle);
+    one(part, "speed_set_point", "radian s-1", "of the speed loop; 0 where there is none", readout.out.speed);
+    one(part, "speed_reading", "radian s-1", "shaft speed that the controller makes of its readings", readout.speed);
+    one(part, "current_set_point", "A", "of the current loop; 0 where there is none", readout.out.current);
+    one(part, "current_reading", "A", "motor current that the controller saw", readout.seen.current);
+    one(part, "command", "V", "voltage that it asks for until its next sample", readout.out.voltage);
+  }
   for (std::size_t i = 0; i < system.contacts.size(); ++i) {
     const ContactResult& r = stage.contact[i];
     const std::string base = group("contacts", system.contacts[i].name);

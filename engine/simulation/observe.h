@@ -2,6 +2,7 @@
 
 #include <vector>
 
+#include "simulation/control.h"
 #include "simulation/recording.h"
 #include "simulation/sensor_watch.h"
 #include "simulation/stage.h"
@@ -17,6 +18,7 @@ struct Totals {
   double step = 0;            ///< length of the last step [s]
   std::vector<std::vector<double>> passed;  ///< per cord and node: material passed towards the first span, in all [m]
   const SensorWatch* sensors = nullptr;     ///< what they say; null: nothing yet
+  const Control* control = nullptr;      ///< what the controllers do; null: nothing yet
 };
 
 /// The data sets of a run, in the order in which `observe` fills a row.

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "simulation/control.h"
 #include "simulation/events.h"
 #include "simulation/observe.h"
 #include "simulation/sensor_watch.h"
@@ -52,6 +53,7 @@ std::string apply(const model::Command& command, double time, DriveCommand& driv
     drive.angle = *angle;
     return fmt::format("shaft angle {:g} rad", angle->angle);
   }
+  if (for_controller(command)) return asked_of_controller(command);
   drive.kind = DriveCommand::Kind::off;
   drive.leads = std::get<model::CommandOff>(command).leads;
   return drive.leads == model::Leads::open ? "power off, leads open" : "power off, leads shorted";
@@ -67,6 +69,7 @@ RunResult run(const System& system, const RunListener& listener) {
   SummaryBuilder summary(system);
   EventWatch watch(system);
   SensorWatch sensors(system);
+  Control control(system);
   State& state = result.end;
   state = start_state(system);
   const State start = state;
@@ -80,6 +83,7 @@ RunResult run(const System& system, const RunListener& listener) {
   totals.energy = Ledger::Zero(system.ledger_size);
   for (const CordSystem& cord : system.cords) totals.passed.emplace_back(static_cast<std::size_t>(cord.path.node_count()));
   totals.sensors = &sensors;
+  totals.control = &control;
   std::vector<double> row;
 
   // Material that has passed a node, from what stands before it now and at the start.
@@ -117,30 +121,42 @@ RunResult run(const System& system, const RunListener& listener) {
   record(first_look);
   enough(first_look);
   double recorded_at = 0;
+  const auto looked_at = [&]() -> const Stage& { return state.time > 0 ? stepper.stage() : first_look; };
 
   result.outcome = "complete";
   result.complete = true;
   try {
-    for (const double until : breakpoints(scenario)) {
-      while (state.time < until && !result.cut_short) {
+    for (const double breakpoint : breakpoints(scenario)) {
+      while (state.time < breakpoint && !result.cut_short) {
         const std::size_t known = result.events.size();
         while (next_entry < scenario.timeline.size() && scenario.timeline[next_entry].time <= state.time) {
           const model::TimelineEntry& entry = scenario.timeline[next_entry++];
           const auto d = static_cast<std::size_t>(entry.drive);
           result.events.push_back({state.time, "command", system.model().drives[d].name, apply(entry.command, entry.time, commands[d])});
-          off[d] = commands[d].kind == DriveCommand::Kind::off;
+          if (for_controller(entry.command)) {
+            control.take(d, entry.command, state.time);
+            off[d] = false;
+          } else if (!std::holds_alternative<model::CommandCurrentLimit>(entry.command)) {
+            control.leave(d);
+            off[d] = commands[d].kind == DriveCommand::Kind::off;
+          }
           stepper.restart();
         }
+        control.sample(looked_at(), state, sensors.sensing(), commands);
+        // A sample and a breakpoint that differ by rounding are one instant.
+        const double next = control.next_sample();
+        const double until = next < breakpoint - same_instant ? next : breakpoint;
         const StepReport& step = stepper.step(state, commands, until);
         totals.energy += step.energy;
         totals.step = step.step;
         watch.look(stepper.stage(), state, result.events);
         sensors.look(stepper.stage(), state, off, step.step);
+        control.look(state, step.step);
         emit_events(known);
         summary.sample(stepper.stage(), state, totals, off);
         const bool last = enough(stepper.stage());
         const bool due = last || state.time - recorded_at >= scenario.record_interval * (1 - 1e-9);
-        if (due || state.time >= until || result.events.size() > known) {
+        if (due || state.time >= breakpoint || result.events.size() > known) {
           record(stepper.stage());
           recorded_at = state.time;
         }
@@ -155,6 +171,7 @@ RunResult run(const System& system, const RunListener& listener) {
   result.iterations = stepper.iterations();
   result.summary = summary.finish();
   sensors.add_to(result.summary);
+  control.add_to(result.summary);
   if (listener.summary) listener.summary(result.summary);
   result.verdicts = judge(scenario.requirements, result.summary);
   return result;

@@ -701,6 +701,7 @@ void Stage::powers(const StageBase& base, Ledger& p) const {
                                     data.gearhead.ratio * data.gearhead.ratio * data.motor.viscous_drag * speed * speed;
   }
   for (std::size_t i = 0; i < drawn.size(); ++i) {
+    p[system_.charge_entry + static_cast<int>(i)] = drawn[i];
     account(Account::supply) += m.supplies[i].voltage * drawn[i];
     account(Account::supply_resistance) += m.supplies[i].resistance * drawn[i] * drawn[i];
   }

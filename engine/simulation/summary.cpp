@@ -57,6 +57,21 @@ Phases phases(const model::Scenario& scenario) {
       winds = target->angle > angle;
       stops = target->angle < angle;
       angle = target->angle;
+    } else if (const auto* place = std::get_if<model::SetPosition>(&entry.command)) {
+      winds = place->angle > angle;
+      stops = place->angle < angle;
+      angle = place->angle;
+    } else if (const auto* speed = std::get_if<model::SetSpeed>(&entry.command)) {
+      winds = speed->speed > 0;
+      stops = speed->speed <= 0;
+      if (winds) angle = std::numeric_limits<double>::infinity();
+    } else if (const auto* current = std::get_if<model::SetCurrent>(&entry.command)) {
+      winds = current->current > 0;
+      stops = current->current <= 0;
+      if (winds) angle = std::numeric_limits<double>::infinity();
+    } else if (std::holds_alternative<model::SetRecorded>(entry.command)) {
+      winds = true;  // what it does later, no command says
+      angle = std::numeric_limits<double>::infinity();
     } else if (std::holds_alternative<model::CommandOff>(entry.command)) {
       stops = true;
     }
@@ -305,6 +320,13 @@ std::vector<SummaryValue> SummaryBuilder::finish() const {
   share("end_stops", of(Account::end_stops), "share lost in end stops");
   share("contact", of(Account::contact_damping) + of(Account::contact_friction), "share lost at the contacts");
   add("energy_supplied", last_.energy[static_cast<int>(Account::supply)], "J", "from the supply, whole run");
+  for (std::size_t i = 0; i < m.supplies.size(); ++i) {
+    const double charge = last_.energy[system_.charge_entry + static_cast<int>(i)];
+    add("charge." + m.supplies[i].name, charge, "A s", "that this supply gave, whole run");
+    if (m.supplies[i].charge > 0)
+      add("runs_per_charge." + m.supplies[i].name, charge > 0 ? m.supplies[i].charge / charge : never, "1",
+          "how often a run like this one can be had from one charge of the supply");
+  }
   add("energy_residual", most_in_ > 0 ? worst_residual_ / most_in_ : 0, "1",
       "largest imbalance of the energy ledger, relative to the energy turned over");
   return list;

@@ -148,7 +148,8 @@ System::System(model::Scenario given) : scenario(std::move(given)) {
     entry += cord.path.node_count();
   }
   hinge_entry = entry;
-  ledger_size = entry + static_cast<int>(hinges.size());
+  charge_entry = entry + static_cast<int>(hinges.size());
+  ledger_size = charge_entry + static_cast<int>(m.supplies.size());
 
   for (std::size_t o = 0; o < scenario.objects.size(); ++o) {
     const model::Object& object = scenario.objects[o];

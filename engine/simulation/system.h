@@ -76,6 +76,7 @@ struct System {
   VectorXd start_q;  ///< n_q
   std::vector<int> bend_entry;  ///< per cord: ledger index of its first node
   int hinge_entry = 0;          ///< ledger index of the first hinge's friction
+  int charge_entry = 0;         ///< ledger index of the first supply's charge
   int ledger_size = 0;
 
   [[nodiscard]] const model::Model& model() const { return scenario.model; }

@@ -58,9 +58,7 @@ bool EndWatch::powered(std::size_t drive, double time) const {
   bool on = false;
   for (const auto& entry : system_.scenario.timeline) {
     if (entry.time > time || entry.drive != static_cast<int>(drive)) continue;
-    if (std::holds_alternative<model::CommandOff>(entry.command)) on = false;
-    if (std::holds_alternative<model::CommandVoltage>(entry.command)) on = true;
-    if (std::holds_alternative<model::CommandAngle>(entry.command)) on = true;
+    if (!std::holds_alternative<model::CommandCurrentLimit>(entry.command)) on = !std::holds_alternative<model::CommandOff>(entry.command);
   }
   return on;
 }

@@ -299,6 +299,23 @@ const Break kBreaks[] = {
   {"scenario.yaml", "at_most: 50 N", "at_most: @@50 mm", "require.0.at_most = 50 mm is not allowed", "dimension of at_least"},
   {"scenario.yaml", "at_least: 5 N, at_most: 50 N", "at_most: @@5 kkg", "require.0.at_most = 5 kkg is not allowed", "not a known unit"},
   {"scenario.yaml", "- {at: 0.1 s, drive: flexor, voltage: 6 V}", "- {at: 0.1 s, drive: flexor, voltage: 6 V, over: @@-1 s}", "timeline.1.over = -1 s is not allowed", ">= 0"},
+  // controllers
+  {"scenario.yaml", "  flexor:\n    period: 1 ms", "  @@flexer:\n    period: 1 ms", "controllers.flexer", "flexor"},
+  {"scenario.yaml", "    period: 1 ms", "    period: @@1 us", "controllers.flexor.period = 1 us is not allowed", "at least 10 µs"},
+  {"scenario.yaml", "position: {gain: 20 1/s,", "position: {gain: @@20 V/rad,", "controllers.flexor.loops.position.gain = 20 V/rad is not allowed", "this loop feeds the speed loop"},
+  {"scenario.yaml", "speed: {gain: 0.02 A·s/rad,", "speed: {gain: @@-0.02 A·s/rad,", "controllers.flexor.loops.speed.gain = -0.02 A·s/rad is not allowed", ">= 0"},
+  {"scenario.yaml", "current: {gain: 4 V/A,", "current: {gain: @@4 V,", "controllers.flexor.loops.current.gain = 4 V is not allowed", "a resistance"},
+  {"scenario.yaml", "friction: 50 mA", "friction: @@50 mV", "controllers.flexor.loops.feed_forward.friction = 50 mV is not allowed", "a current"},
+  {"scenario.yaml", "derivative_filter: 4 ms", "@@derivativ_filter: 4 ms", "controllers.flexor.loops.position.derivativ_filter is not a known key", "derivative_filter"},
+  {"scenario.yaml", "limit: 0.4 A", "limit: @@0 A", "controllers.flexor.loops.speed.limit = 0 A is not allowed", "> 0"},
+  {"scenario.yaml", "anti_windup: none", "anti_windup: @@never", "controllers.flexor.loops.anti_windup = never is not allowed", "clamp, none"},
+  {"scenario.yaml", "move: {minimum_jerk: 0.1 s}", "move: {minimum_jerk: @@0 s}", "timeline.5.move.minimum_jerk = 0 s is not allowed", "> 0"},
+  {"scenario.yaml", "move: {minimum_jerk: 0.1 s}", "move: @@smooth", "timeline.5.move = smooth is not allowed", "step"},
+  {"scenario.yaml", "speed: -50 deg/s", "speed: @@-50 deg", "timeline.6.speed = -50 deg is not allowed", "a turning rate"},
+  {"motion.csv", "time [ms],shaft [deg]", "time [ms],@@shaft", "the head 'shaft' is not allowed", "shaft [deg]"},
+  {"motion.csv", "200,90", "@@200,90,1", "a line with 3 columns", "two columns"},
+  {"motion.csv", "200,90", "200, @@9O", "'9O' is not a number", "without a unit"},
+  {"motion.csv", "450.5,-30", "@@150,-30", "the time '150' is not allowed", "after the one before"},
   // limits
   {"limit.yaml", "sinewright: limit", "sinewright: @@scenario", "sinewright = scenario is not allowed", "this is a scenario file where a limit file is wanted"},
   {"limit.yaml", "tolerance: 0.01", "tolerance: @@0", "tolerance = 0 is not allowed", "above 0, up to 0.1"},
@@ -349,6 +366,23 @@ const Break kBreaks[] = {
 TEST_CASE("bad files: a scenario that is not there is reported with the limit file that names it", "[errors]") {
   const Broken made = broken({"limit.yaml", "scenario: scenario.yaml", "scenario: none.yaml", "", ""});
   CHECK_THAT(message_of(made.texts), StartsWith("none.yaml: ") && Contains("used by: limit.yaml:4:11"));
+}
+
+TEST_CASE("bad files: a recorded motion that is not there is reported with the command that names it", "[errors]") {
+  const Broken made = broken({"scenario.yaml", "follow: motion.csv", "follow: @@none.csv", "", ""});
+  CHECK_THAT(message_of(made.texts), StartsWith("none.csv: ") && Contains("used by: " + made.place.substr(0, made.place.size() - 2)));
+}
+
+TEST_CASE("bad files: a command to a drive without a controller, or without the loop, says what is missing", "[errors]") {
+  good_files::Texts texts = good_files::all();
+  std::string& scenario = texts[2].second;
+  const auto begin = scenario.find("controllers:"), end = scenario.find("timeline:");
+  const std::string whole = scenario.substr(begin, end - begin);
+  scenario.erase(begin, end - begin);
+  CHECK_THAT(message_of(texts), StartsWith("scenario.yaml:") && Contains("timeline.4.drive = flexor is not allowed") &&
+                                    Contains("an entry in 'controllers', with a position loop"));
+  scenario.insert(begin, "controllers: {flexor: {period: 1 ms, loops: {position: {gain: 4 V/rad}}}}\n");
+  CHECK_THAT(message_of(texts), Contains("timeline.6.drive = flexor is not allowed") && Contains("add controllers.flexor.loops.speed"));
 }
 
 TEST_CASE("bad files: each is refused at its line and column, with key and reason", "[errors]") {

@@ -26,6 +26,7 @@ inline Texts all() {
           {"scenario.yaml", text("scenario.yaml")},
           {"limit.yaml", text("limit.yaml")},
           {"study.yaml", text("study.yaml")},
+          {"motion.csv", text("motion.csv")},
           {"box.stl", text("box.stl")}};
 }
 

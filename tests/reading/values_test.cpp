@@ -213,6 +213,57 @@ TEST_CASE("values: bushings take the place of the washers and give the friction,
   CHECK(without.washers->friction.kinetic_coefficient == 0.2);
 }
 
+TEST_CASE("values: a controller comes with its loops, its gains in the units of the loop below, and what it is asked for") {
+  const model::Scenario scenario = good();
+  REQUIRE(scenario.controllers.size() == 1);
+  const model::Controller& controller = scenario.controllers[0];
+  CHECK(controller.drive == 0);
+  CHECK(controller.period == 1e-3);
+  CHECK(controller.voltage_limit == 5);
+  const auto& loops = std::get<model::Loops>(controller.program);
+  CHECK(loops.position->gain == 20);
+  CHECK(loops.position->integral == 3);
+  CHECK(loops.position->derivative == 0.1);
+  CHECK(loops.position->derivative_filter == 4e-3);
+  CHECK_THAT(loops.position->limit, WithinRel(600 * kPi / 180, 1e-12));
+  CHECK(loops.speed->gain == 0.02);
+  CHECK(loops.speed->limit == 0.4);
+  CHECK(loops.current->integral == 2000);
+  CHECK(loops.current->limit == model::no_limit);
+  CHECK(loops.feed_forward.speed == 0.2);
+  CHECK_THAT(loops.feed_forward.friction, WithinRel(0.05, 1e-12));
+  CHECK_THAT(loops.feed_forward.return_per_angle, WithinRel(0.003, 1e-12));
+  CHECK(loops.anti_windup == model::Loops::AntiWindup::none);
+  CHECK(loops.speed_filter == 5e-3);
+  REQUIRE(scenario.timeline.size() == 9);
+  const auto& trapezoid = std::get<model::SetPosition>(scenario.timeline[4].command);
+  CHECK_THAT(trapezoid.angle, WithinRel(200 * kPi / 180, 1e-12));
+  CHECK_THAT(std::get<model::MoveTrapezoid>(trapezoid.move).acceleration, WithinRel(4000 * kPi / 180, 1e-12));
+  CHECK(std::get<model::MoveMinimumJerk>(std::get<model::SetPosition>(scenario.timeline[5].command).move).time == 0.1);
+  CHECK(std::get<model::SetSpeed>(scenario.timeline[6].command).speed < 0);
+  CHECK(std::get<model::SetCurrent>(scenario.timeline[7].command).current == 0.2);
+  const auto& recorded = std::get<model::SetRecorded>(scenario.timeline[8].command);
+  CHECK(recorded.file == "motion.csv");
+  CHECK(recorded.time == std::vector<double>{0, 0.2, 0.4505});
+  REQUIRE(recorded.angle.size() == 3);
+  CHECK_THAT(recorded.angle[1], WithinRel(kPi / 2, 1e-12));
+  CHECK_THAT(recorded.angle[2], WithinRel(-kPi / 6, 1e-12));
+}
+
+TEST_CASE("values: without a limit of its own a controller may ask for the supply's voltage, and a lone position loop gives volts") {
+  good_files::Texts texts = good_files::all();
+  for (auto& [name, text] : texts) {
+    if (name != "scenario.yaml") continue;
+    const auto begin = text.find("controllers:"), end = text.find("timeline:");
+    text.replace(begin, end - begin, "controllers: {flexor: {period: 2 ms, loops: {position: {gain: 4 V/rad}}}}\n");
+    text.erase(text.find("  - {at: 1.8 s"), text.find("  - {at: 1.9 s") - text.find("  - {at: 1.8 s"));
+  }
+  reading::Source source(texts);
+  const model::Scenario scenario = reading::read_scenario(source, "scenario.yaml");
+  CHECK(scenario.controllers.at(0).voltage_limit == scenario.model.supplies.at(0).voltage);
+  CHECK(std::get<model::Loops>(scenario.controllers[0].program).position->gain == 4);
+}
+
 TEST_CASE("values: scenarios come with a sorted timeline, objects and loads") {
   const model::Scenario scenario = good();
   CHECK(scenario.duration == 2);
@@ -227,7 +278,7 @@ TEST_CASE("values: scenarios come with a sorted timeline, objects and loads") {
   const auto& path = std::get<model::HeldOnPath>(scenario.objects[2].hold);
   CHECK(path.time == std::vector<double>{0, 1});
   check_near(path.displacement[1], Vector3d(0, 5e-3, 0));
-  REQUIRE(scenario.timeline.size() == 4);
+  REQUIRE(scenario.timeline.size() == 9);
   CHECK(scenario.timeline[0].time == 0.1);
   CHECK(std::get<model::CommandVoltage>(scenario.timeline[0].command).voltage == 6);
   CHECK(std::get<model::CommandCurrentLimit>(scenario.timeline[1].command).current ==
@@ -250,7 +301,7 @@ TEST_CASE("values: scenarios come with a sorted timeline, objects and loads") {
   CHECK(scenario.requirements[0].at_least == 5.0);
   CHECK(scenario.requirements[0].at_most == 50.0);
   CHECK(scenario.requirements[0].unit == "N");
-  CHECK(scenario.requirements[0].place.line == 40 + 2);
+  CHECK(scenario.requirements[0].place.line == 56 + 2);
 }
 
 TEST_CASE("values: a study, every way to vary once") {
@@ -345,7 +396,7 @@ TEST_CASE("values: a scenario reads the same from the texts that a source handed
   const model::Scenario first = reading::read_scenario(disk, path);
   good_files::Texts texts;
   for (const reading::Source::File& file : disk.handed_out()) texts.emplace_back(file.path, file.text);
-  REQUIRE(texts.size() == 4);  // the fourth is the digest of the STL file
+  REQUIRE(texts.size() == 5);  // the last two are the digest of the STL file and the recorded motion
   CHECK(texts[0].second == good_files::text("scenario.yaml"));
   CHECK(texts[1].second == good_files::text("model.yaml"));
   CHECK(texts[2].second == good_files::text("parts.yaml"));
@@ -353,7 +404,7 @@ TEST_CASE("values: a scenario reads the same from the texts that a source handed
   const model::Scenario second = reading::read_scenario(recorded, texts[0].first);
   CHECK(second.model.bodies.size() == first.model.bodies.size());
   CHECK(second.timeline.size() == first.timeline.size());
-  REQUIRE(recorded.handed_out().size() == 4);
+  REQUIRE(recorded.handed_out().size() == 5);
   for (std::size_t i = 0; i < texts.size(); ++i) CHECK(recorded.handed_out()[i].text == texts[i].second);
 }
 

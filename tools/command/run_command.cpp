@@ -66,6 +66,7 @@ void check_requirements(const simulation::System& system, strength::MarginWatch 
   watch.look(stage, start);
   std::vector<simulation::SummaryValue> values = summary.finish();
   simulation::SensorWatch(system).add_to(values);
+  simulation::Control(system).add_to(values);
   watch.add_to(values);
   static_cast<void>(simulation::judge(system.scenario.requirements, values));
 }

@@ -179,6 +179,26 @@ std::string sensing_text(const simulation::System& system, const Lookup& of) {
 
 std::string percent(double share) { return std::isnan(share) ? "—" : fmt::format("{:.1f} %", 100 * share); }
 
+// How the controllers' moves went, and how often the supply lasts for the like.
+std::string control_text(const simulation::System& system, const Lookup& of) {
+  std::string text;
+  for (const auto& controller : system.scenario.controllers) {
+    const std::string& name = system.model().drives[static_cast<std::size_t>(controller.drive)].name;
+    text += fmt::format("\nController of {}, a sample every {}\n", name, show(controller.period, "s", "ms"));
+    const auto line = [&](const char* label, const std::string& value) { text += fmt::format("  {:<36}{}\n", label, value); };
+    if (std::holds_alternative<model::Loops>(controller.program)) {
+      line("slowest move settled after", show(of("control_settling." + name), "s", "s"));
+      line("overshoot of a move, at most", percent(of("control_overshoot." + name)));
+      line("tracking error, largest / rms", fmt::format("{} / {}", show(of("tracking_error." + name), "rad", "deg"), show(of("tracking_error_rms." + name), "rad", "deg")));
+    }
+  }
+  for (const auto& supply : system.model().supplies)
+    if (supply.charge > 0)
+      text += fmt::format("\nSupply {}\n  {:<36}{}\n  {:<36}{:.4g}\n", supply.name, "charge used", show(of("charge." + supply.name), "A.s", "mA·h"),
+                          "runs like this from one charge", of("runs_per_charge." + supply.name));
+  return text;
+}
+
 }  // namespace
 
 std::string show(double si, const char*, const char* shown_unit) {
@@ -258,6 +278,7 @@ std::string summary_text(const simulation::System& system, const simulation::Run
   }
 
   text += sensing_text(system, of);
+  text += control_text(system, of);
 
   if (!std::isnan(of("release_time")) || !std::isnan(of("remaining_flexion"))) {
     heading("After closing");

@@ -61,6 +61,7 @@ std::vector<std::filesystem::path> draw_all(const std::filesystem::path& record_
     return (drive.sensor && record.find(base + "/sensor/reading") >= 0) || (drive.current_sense && record.find(base + "/current_sense/reading") >= 0);
   });
   if (senses) scripts.push_back(sensing_figure(subject));
+  if (!scenario.controllers.empty()) scripts.push_back(control_figure(subject));
   if (!scenario.model.drives.empty() && !record.summary.empty()) scripts.push_back(loss_figure(subject));
   if (!record.margins.values.empty()) scripts.push_back(margin_figure(subject));
   scripts.push_back(energy_figure(subject));

@@ -26,6 +26,7 @@ struct Subject {
 [[nodiscard]] Script force_figure(const Subject& subject);
 [[nodiscard]] Script drive_figure(const Subject& subject);
 [[nodiscard]] Script sensing_figure(const Subject& subject);
+[[nodiscard]] Script control_figure(const Subject& subject);
 [[nodiscard]] Script loss_figure(const Subject& subject);
 [[nodiscard]] Script margin_figure(const Subject& subject);
 [[nodiscard]] Script energy_figure(const Subject& subject);

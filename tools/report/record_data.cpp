@@ -13,6 +13,7 @@
 #include "reading/reading.h"
 #include "report/arrays.h"
 #include "report/thinning.h"
+#include "simulation/control.h"
 #include "simulation/summary.h"
 #include "simulation/system.h"
 
@@ -126,6 +127,7 @@ std::vector<std::string> asked(const Run& run) {
     if (const auto* c = std::get_if<model::CommandCurrentLimit>(&entry.command)) list.push_back(who + fmt::format("limited to {:.4g} A", c->current));
     if (const auto* a = std::get_if<model::CommandAngle>(&entry.command)) list.push_back(who + fmt::format("to {:.4g}° of its shaft", a->angle * kDegree));
     if (const auto* o = std::get_if<model::CommandOff>(&entry.command)) list.push_back(who + (o->leads == model::Leads::open ? "off, leads open" : "off, leads shorted"));
+    if (simulation::for_controller(entry.command)) list.push_back(who + simulation::asked_of_controller(entry.command));
   }
   for (const auto& load : s.loads) {
     const double most = load.force.value.empty() ? 0 : *std::max_element(load.force.value.begin(), load.force.value.end());

@@ -1,0 +1,177 @@
+#include <limits>
+
+#include <fmt/format.h>
+
+#include "reading/describe.h"
+
+namespace sinewright::reading {
+namespace {
+
+using namespace model;
+
+// What a loop hands on, by the loop below it.
+enum class Hands { speed, current, voltage };
+const char* unit_of(Hands hands) { return hands == Hands::speed ? "rad/s" : hands == Hands::current ? "A" : "V"; }
+const char* words_of(Hands hands) { return hands == Hands::speed ? "the speed loop" : hands == Hands::current ? "the current loop" : "the motor's voltage"; }
+
+// A number that was read with whatever unit, once it is clear which it needs.
+double settle(const std::optional<Quantity>& written, const Node* map, const char* key, const std::string& unit, Hands hands, double absent) {
+  if (!written) return absent;
+  const Node& node = *map->find(key);
+  const std::string feeds = fmt::format("this loop feeds {}", words_of(hands));
+  if (!same_dimension(written->unit.empty() ? "1" : written->unit, unit)) throw not_allowed(node, describe_dimension(unit), feeds);
+  if (written->si < 0) throw not_allowed(node, ">= 0", feeds);
+  return written->si;
+}
+
+// @param input  unit of what the loop compares.
+Loop settle(const WrittenLoop& written, const Node* map, const std::string& input, Hands hands) {
+  // Ratios are written out: a quotient of two units is not always a unit that reads well.
+  struct Units {
+    std::string gain, integral, derivative;
+  };
+  const Units units = input == "rad"     ? hands == Hands::speed     ? Units{"Hz", "s-2", "1"}
+                                           : hands == Hands::current ? Units{"A/rad", "A/rad.s-1", "A.s/rad"}
+                                                                     : Units{"V/rad", "V/rad.s-1", "V.s/rad"}
+                      : input == "rad/s" ? hands == Hands::current ? Units{"A.s/rad", "A/rad", ""} : Units{"V.s/rad", "V/rad", ""}
+                                         : Units{"Ohm", "Ohm.s-1", ""};
+  Loop loop;
+  loop.gain = settle(written.gain, map, "gain", units.gain, hands, 0);
+  loop.integral = settle(written.integral, map, "integral", units.integral, hands, 0);
+  loop.derivative = settle(written.derivative, map, "derivative", units.derivative, hands, 0);
+  loop.derivative_filter = written.derivative_filter;
+  loop.limit = settle(written.limit, map, "limit", unit_of(hands), hands, no_limit);
+  if (loop.limit == 0) throw not_allowed(*map->find("limit"), "> 0");
+  if (loop.gain == 0 && loop.integral == 0) throw not_allowed(*map->find("gain"), "> 0, or an integral");
+  return loop;
+}
+
+Kind<WrittenLoop> loop(const std::string& which) {
+  const auto any = [](const std::string& words) { return any_quantity(words); };
+  const bool position = which == "position";
+  Record<WrittenLoop> record(which + "_loop", position ? "Position loop: output = gain × error + integral × ∫ error dt + derivative × rate of the error."
+                                              : which == "speed" ? "Speed loop: output = gain × error + integral × ∫ error dt."
+                                                                 : "Current loop: voltage = gain × error + integral × ∫ error dt.");
+  const std::string gain = position ? "in V/rad; with a current loop A/rad; with a speed loop 1/s"
+                           : which == "speed" ? "in V·s/rad; with a current loop A·s/rad"
+                                              : "in V/A";
+  const std::string integral = position ? "in V/rad/s; with a current loop A/rad/s; with a speed loop 1/s²"
+                               : which == "speed" ? "in V/rad; with a current loop A/rad"
+                                                  : "in V/A/s";
+  record.need("gain", &WrittenLoop::gain, any("a number with its unit, such as \"" + std::string(position ? "6 V/rad" : which == "speed" ? "0.2 V·s/rad" : "4 V/A") + "\""), gain)
+      .may("integral", &WrittenLoop::integral, any("a number with its unit, such as \"" + std::string(position ? "20 V/rad/s" : which == "speed" ? "2 V/rad" : "2000 V/A/s") + "\""), Absent{"none"}, integral);
+  if (position)
+    record.may("derivative", &WrittenLoop::derivative, any("a number with its unit, such as \"0.1 V·s/rad\""), Absent{"none"},
+               "in V·s/rad; with a current loop A·s/rad; with a speed loop a plain number")
+        .may("derivative_filter", &WrittenLoop::derivative_filter, quantity("s", not_negative()), Default{"0 s"},
+             "time constant of a low-pass on the derivative; 0: none");
+  record.may("limit", &WrittenLoop::limit, any("a number with its unit, such as \"4 V\""), Absent{"none"},
+             position ? "of the output, either way: V, A or rad/s" : which == "speed" ? "of the output, either way: V or A" : "of the output, either way");
+  return record.kind();
+}
+
+Kind<WrittenLoops> loops() {
+  Record<WrittenFeedForward> feed("feed_forward", "What the motor needs anyway, added below the loops. In A with a current loop, else in V.");
+  const Kind<Quantity> load = any_quantity("a voltage or a current, such as \"0.4 V\"");
+  feed.may("speed", &WrittenFeedForward::speed, quantity("V.s/rad", not_negative()), Default{"0 V·s/rad"},
+           "against the back-EMF, times the set point's rate; gear ratio × torque constant cancels it")
+      .may("friction", &WrittenFeedForward::friction, load, Absent{"none"}, "with the sign of the set point's rate")
+      .may("return_at_zero", &WrittenFeedForward::return_at_zero, load, Absent{"none"}, "against the return cord, with the shaft at 0")
+      .may("return_per_angle", &WrittenFeedForward::return_per_angle, any_quantity("a number with its unit, such as \"0.05 V/rad\""), Absent{"none"},
+           "its rise with the shaft's reading");
+  Record<WrittenLoops> record("loops", "A cascade of position, speed and current; each loop that is there feeds the next one, the last one the motor.");
+  record.may("position", &WrittenLoops::position, loop("position"), Absent{"none"}, "for the timeline's position and follow")
+      .may("speed", &WrittenLoops::speed, loop("speed"), Absent{"none"}, "for the timeline's speed, or below a position loop")
+      .may("current", &WrittenLoops::current, loop("current"), Absent{"none"}, "for the timeline's current, or below another loop")
+      .may("feed_forward", &WrittenLoops::feed_forward, feed.kind(), Absent{"none"}, "friction, back-EMF, return cord")
+      .may("anti_windup", &WrittenLoops::anti_windup, word<Loops::AntiWindup>({{"clamp", Loops::AntiWindup::clamp}, {"none", Loops::AntiWindup::none}}),
+           Default{"clamp"}, "clamp: an integral stands still while what is below it is cut in its direction")
+      .may("speed_filter", &WrittenLoops::speed_filter, quantity("s", not_negative()), Default{"0 s"},
+           "time constant of a low-pass on the speed that is made of the readings; 0: none")
+      .check([](WrittenLoops& value, const Node& node) {
+        if (!value.position && !value.speed && !value.current) throw missing_choice(node, {"position", "speed", "current"});
+        Loops& made = value.loops;
+        made.anti_windup = value.anti_windup;
+        made.speed_filter = value.speed_filter;
+        const Hands last = value.current ? Hands::current : Hands::voltage;
+        if (value.position) made.position = settle(*value.position, node.find("position"), "rad", value.speed ? Hands::speed : last);
+        if (value.speed) made.speed = settle(*value.speed, node.find("speed"), "rad/s", last);
+        if (value.current) made.current = settle(*value.current, node.find("current"), "A", Hands::voltage);
+        if (!value.feed_forward) return;
+        const Node* map = node.find("feed_forward");
+        const std::string unit = unit_of(last), per_angle = unit + "/rad";
+        made.feed_forward.speed = value.feed_forward->speed;
+        made.feed_forward.friction = settle(value.feed_forward->friction, map, "friction", unit, last, 0);
+        made.feed_forward.return_at_zero = settle(value.feed_forward->return_at_zero, map, "return_at_zero", unit, last, 0);
+        made.feed_forward.return_per_angle = settle(value.feed_forward->return_per_angle, map, "return_per_angle", per_angle, last, 0);
+      });
+  return record.kind();
+}
+
+Kind<Move> move() {
+  Record<MoveTrapezoid> trapezoid("trapezoid", "Speed rises evenly, stays, falls evenly.");
+  trapezoid.need("speed", &MoveTrapezoid::speed, quantity("rad/s", positive()), "at most")
+      .need("acceleration", &MoveTrapezoid::acceleration, quantity("rad/s2", positive()), "in rising and falling");
+  struct ByTime {
+    double minimum_jerk = 0;
+  };
+  struct ByTrapezoid {
+    MoveTrapezoid trapezoid;
+  };
+  Record<ByTime> by_time("move_minimum_jerk", "A smooth move in a given time.");
+  by_time.need("minimum_jerk", &ByTime::minimum_jerk, quantity("s", positive()), "time that the move takes");
+  Record<ByTrapezoid> by_trapezoid("move_trapezoid", "A move with limited speed and acceleration.");
+  by_trapezoid.need("trapezoid", &ByTrapezoid::trapezoid, trapezoid.kind(), "speed and acceleration");
+  const Kind<Move> maps = by_key<Move>(
+      {{"minimum_jerk", turned_into<Move, ByTime>(by_time.kind(), [](const ByTime& v, const Node&) { return Move(MoveMinimumJerk{v.minimum_jerk}); })},
+       {"trapezoid", turned_into<Move, ByTrapezoid>(by_trapezoid.kind(), [](const ByTrapezoid& v, const Node&) { return Move(v.trapezoid); })}});
+  const Kind<Move> step = word<Move>({{"step", Move(MoveStep{})}});
+  return any_of<Move>({{[](const Node& node) { return node.kind == Node::Kind::text; }, step},
+                       {[](const Node& node) { return node.kind == Node::Kind::map; }, maps}},
+                      "step, or a map with the key minimum_jerk or trapezoid");
+}
+
+Kind<std::optional<Name>> file_name() {
+  Kind<std::optional<Name>> kind;
+  kind.shown = text().shown;
+  kind.read = [](const Node& node) { return std::optional(Name{text().read(node), &node}); };
+  return kind;
+}
+
+}  // namespace
+
+Kind<WrittenController> controller() {
+  Record<WrittenController> record("controller", "Firmware of a drive, sampled in time. It sees what the drive's sensors say; a drive without a sensor or "
+                                                 "current sense shows it the true value.");
+  record.need("period", &WrittenController::period, quantity("s", {1e-5, std::numeric_limits<double>::infinity(), false, false, "at least 10 µs"}), "time between two samples")
+      .may("voltage_limit", &WrittenController::voltage_limit, quantity("V", positive()), Absent{"the supply's open-circuit voltage"},
+           "of its output, either way; what the supply cannot give, the driver cuts besides")
+      .need("loops", &WrittenController::loops, loops(), "a cascade of loops");
+  return record.kind();
+}
+
+std::vector<std::pair<std::string, Kind<WrittenCommand>>> controller_commands() {
+  const auto start = [](const std::string& name, const std::string& about) {
+    Record<WrittenCommand> record(name, about);
+    record.need("at", &WrittenCommand::time, quantity("s", not_negative()), "when")
+        .need("drive", &WrittenCommand::drive, name_of("drive"), "which drive; it has a controller");
+    return record;
+  };
+  Record<WrittenCommand> position = start("command_position", "Let the controller bring the shaft to an angle.");
+  position.need("position", &WrittenCommand::value, quantity("rad"), "of the output shaft, as its sensor counts it; positive winds the cord in")
+      .may("move", &WrittenCommand::move, move(), Default{"step"}, "how the set point gets there, from the last one, else from the reading")
+      .check([](WrittenCommand& c, const Node&) { c.command = SetPosition{c.value, c.move}; });
+  Record<WrittenCommand> speed = start("command_speed", "Let the controller turn the shaft at a speed.");
+  speed.need("speed", &WrittenCommand::value, quantity("rad/s"), "of the output shaft; positive winds the cord in")
+      .check([](WrittenCommand& c, const Node&) { c.command = SetSpeed{c.value}; });
+  Record<WrittenCommand> current = start("command_current", "Let the controller keep a motor current, and with it a pull.");
+  current.need("current", &WrittenCommand::value, quantity("A"), "positive winds the cord in").check([](WrittenCommand& c, const Node&) {
+    c.command = SetCurrent{c.value};
+  });
+  Record<WrittenCommand> follow = start("command_follow", "Let the controller follow a recorded motion of the shaft, from its next sample on.");
+  follow.need("follow", &WrittenCommand::recorded, file_name(),
+              "CSV file, relative to the folder of this file: a head with units, such as time [s], shaft [deg]; two columns; linear in between");
+  return {{"position", position.kind()}, {"speed", speed.kind()}, {"current", current.kind()}, {"follow", follow.kind()}};
+}
+
+}  // namespace sinewright::reading

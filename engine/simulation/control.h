@@ -1,0 +1,100 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "drive/cascade.h"
+#include "simulation/recording.h"
+#include "simulation/sensing.h"
+#include "simulation/stage.h"
+#include "simulation/state.h"
+#include "simulation/system.h"
+
+namespace sinewright::simulation {
+
+/// What a controller saw and did at its last sample.
+struct ControlReadout {
+  drive::Goal::Kind loop = drive::Goal::Kind::none;  ///< the outermost loop that acts; none: it does nothing
+  double time = 0;       ///< of the sample [s]
+  double set_point = 0;  ///< shaft angle asked for; the reading where none is [rad]
+  drive::Seen seen;
+  double speed = 0;      ///< made of the readings [rad/s]
+  drive::CascadeOutput out;
+};
+
+/// How well a controller's moves went.
+struct ControlMeasures {
+  double settling = 0;   ///< longest, from the command's first sample to the last entry into the 5 % band; NaN: one did not settle [s]
+  double overshoot = 0;  ///< largest, as a share of the move
+  ErrorSize tracking;    ///< shaft angle less set point, by time [rad]
+  bool moved = false;    ///< there was a move to measure
+};
+
+/// The controllers of a scenario, sampled while a run goes on. Between its samples a controller's output stands still, and steps end
+/// at every sample of one that acts. It sees the last samples of the drive's sensors; where there is none, the true value.
+class Control {
+ public:
+  explicit Control(const System& system);
+
+  [[nodiscard]] bool has(std::size_t drive) const { return static_cast<bool>(units_[drive].controller); }
+
+  /// Takes a command of the timeline, from the controller's next sample on. @param time  now [s].
+  void take(std::size_t drive, const model::Command& command, double time);
+  /// Another command took the drive away from its controller, which forgets all.
+  void leave(std::size_t drive);
+
+  /// Next sample of a controller that acts; infinite if none does [s].
+  [[nodiscard]] double next_sample() const;
+  /// Works out the samples that are due now. Allocates nothing.
+  void sample(const Stage& stage, const State& state, const Sensing& sensing, std::vector<DriveCommand>& commands);
+  /// Takes an accepted step of this length for the measures.
+  void look(const State& state, double step);
+
+  [[nodiscard]] const ControlReadout& readout(std::size_t drive) const { return units_[drive].readout; }
+  [[nodiscard]] ControlMeasures measures(std::size_t drive) const;
+
+  /// Its numbers for the summary, see docs/user-guide/summary.md.
+  void add_to(std::vector<SummaryValue>& summary) const;
+
+ private:
+  // The position that is asked for, from when on.
+  struct Course {
+    double begin = 0, from = 0;
+    const model::Command* command = nullptr;  // SetPosition or SetRecorded
+  };
+  // A move on its way, as its measures see it.
+  struct Move {
+    double begin = 0, from = 0, to = 0;
+    double outside = 0;      // last time out of the band
+    double last_off = 0;     // by how much the angle was out of the band at the last look
+    double last_time = 0;
+  };
+  struct Unit {
+    const model::Controller* controller = nullptr;
+    const model::Command* waiting = nullptr;  // taken, not begun
+    const model::Command* acting = nullptr;
+    std::optional<Course> course;
+    long next = 0;  // number of the next sample
+    drive::CascadeMemory memory;
+    ControlReadout readout;
+    std::optional<Move> move;
+    ControlMeasures measures;
+  };
+  [[nodiscard]] drive::SetPoint set_point(const Unit& unit, double time) const;
+  void begin(Unit& unit, double time, double reading);
+  static void close(Unit& unit);
+
+  const System& system_;
+  std::vector<Unit> units_;  // per drive
+};
+
+/// Two times that are this close are the same instant, written or rounded differently [s].
+constexpr double same_instant = 1e-10;
+
+/// True for a command that only a controller understands.
+[[nodiscard]] bool for_controller(const model::Command& command);
+/// Such a command in words: "shaft to 200 deg in 0.4 s".
+[[nodiscard]] std::string asked_of_controller(const model::Command& command);
+
+}  // namespace sinewright::simulation

@@ -1,0 +1,67 @@
+// What the controllers were asked for, what they saw, and what they did.
+
+#include <fmt/format.h>
+
+#include "plot/time_figure.h"
+#include "quantity/quantity.h"
+
+namespace sinewright::plot {
+
+namespace {
+
+std::vector<double> degrees(std::vector<double> values) {
+  const double factor = from_si(1, "deg");
+  for (double& value : values) value *= factor;
+  return values;
+}
+
+std::vector<double> less(std::vector<double> a, const std::vector<double>& b) {
+  for (std::size_t i = 0; i < a.size(); ++i) a[i] -= b[i];
+  return a;
+}
+
+// Set point and reading belong to the last sample; so does this, but for the shaft, which goes on.
+void add_loops(const Subject& subject, const std::string& name, const model::Loops& loops, std::vector<Panel>& panels) {
+  const record::Record& record = subject.record;
+  const std::string drive = "/drives/" + name + "/", base = drive + "control/";
+  const auto take = [&](const char* leaf) { return record.column(base + leaf); };
+  const auto shaft = record.column(drive + "shaft_angle");
+  if (loops.position) {
+    panels.push_back({fmt::format("{} shaft [deg]", shortened(name, 12)),
+                      {{"set point", degrees(take("set_point")), "#202020", 2}, {"true", degrees(shaft), "#909090", 1}, {"reading", degrees(take("reading")), color(0), 1}},
+                      false, 1});
+    panels.push_back({"set point less shaft [deg]",
+                      {{"by the reading", degrees(take("error")), color(0), 1}, {"true", degrees(less(take("set_point"), shaft)), "#909090", 1}},
+                      false, 0.1});
+  }
+  if (loops.speed)
+    panels.push_back({"shaft speed [deg/s]",
+                      {{"set point", degrees(take("speed_set_point")), "#202020", 2},
+                       {"true", degrees(record.column(drive + "shaft_speed")), "#909090", 1},
+                       {"made of readings", degrees(take("speed_reading")), color(0), 1}},
+                      false, 1});
+}
+
+}  // namespace
+
+Script control_figure(const Subject& subject) {
+  std::vector<Panel> panels;
+  for (const model::Controller& controller : subject.scenario.controllers) {
+    const std::string& name = subject.scenario.model.drives[static_cast<std::size_t>(controller.drive)].name;
+    const record::Record& record = subject.record;
+    const std::string drive = "/drives/" + name + "/", base = drive + "control/";
+    const auto* loops = std::get_if<model::Loops>(&controller.program);
+    if (loops) add_loops(subject, name, *loops, panels);
+    Panel current{fmt::format("{} current [A]", shortened(name, 12)), {}, false, 0.05};
+    if (loops && loops->current) current.curves.push_back({"set point", record.column(base + "current_set_point"), "#202020", 2});
+    current.curves.push_back({"true", record.column(drive + "current"), "#909090", 1});
+    current.curves.push_back({"reading", record.column(base + "current_reading"), color(0), 1});
+    panels.push_back({fmt::format("{} voltage [V]", shortened(name, 12)),
+                      {{"asked for", record.column(base + "command"), color(0), 1}, {"at the motor", record.column(drive + "motor_voltage"), "#909090", 1}},
+                      false, 0.5});
+    panels.push_back(std::move(current));
+  }
+  return time_figure(subject, "control", "What the controller asks for and what comes of it", panels);
+}
+
+}  // namespace sinewright::plot
