@@ -28,13 +28,19 @@ void integrate(double& part, double rate, double period, int cut, model::Loops::
 
 }  // namespace
 
-CascadeOutput step(const model::Loops& loops, double period, double voltage_limit, const Goal& goal, const Seen& seen,
-                   CascadeMemory& memory) {
-  const double turned = memory.began ? (seen.angle - memory.angle) / period : 0;
-  memory.speed += period / (loops.speed_filter + period) * (turned - memory.speed);
-  memory.angle = seen.angle;
-  memory.began = true;
+void take(SpeedReading& speed, double time, double angle, double filter) {
+  const double elapsed = time - speed.time;
+  if (speed.began) {
+    speed.turned = (angle - speed.angle) / elapsed;
+    speed.filtered += elapsed / (filter + elapsed) * (speed.turned - speed.filtered);
+  }
+  speed.time = time;
+  speed.angle = angle;
+  speed.began = true;
+}
 
+CascadeOutput step(const model::Loops& loops, double period, double voltage_limit, const Goal& goal, const Seen& seen,
+                   const SpeedReading& speed, CascadeMemory& memory) {
   const bool by_position = goal.kind == Goal::Kind::position, by_speed = goal.kind == Goal::Kind::speed;
   const double rate = by_position ? goal.position.speed : by_speed ? goal.speed : 0;  // of the set point
   const model::FeedForward& known = loops.feed_forward;
@@ -50,7 +56,7 @@ CascadeOutput step(const model::Loops& loops, double period, double voltage_limi
   if (by_position) {
     const model::Loop& loop = *loops.position;
     position_error = goal.position.angle - seen.angle;
-    memory.derivative += period / (loop.derivative_filter + period) * (rate - turned - memory.derivative);
+    memory.derivative += period / (loop.derivative_filter + period) * (rate - speed.turned - memory.derivative);
     wish.value = loop.gain * position_error + memory.position_part + loop.derivative * memory.derivative;
     if (loops.speed) wish.value += rate;
     if (!loops.speed) wish.value += extra_current;
@@ -60,7 +66,7 @@ CascadeOutput step(const model::Loops& loops, double period, double voltage_limi
   if (loops.speed && (by_position || by_speed)) {
     const model::Loop& loop = *loops.speed;
     out.speed = by_speed ? goal.speed : wish.value;
-    speed_error = out.speed - memory.speed;
+    speed_error = out.speed - speed.filtered;
     wish.value = loop.gain * speed_error + memory.speed_part + extra_current;
     wish = cut_to(wish.value, loop.limit);
     cut_at_speed = wish.cut;

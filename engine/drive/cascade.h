@@ -11,6 +11,18 @@ struct Seen {
   double current = 0;  ///< of the motor [A]
 };
 
+/// The shaft's speed as a difference of readings.
+struct SpeedReading {
+  bool began = false;
+  double time = 0;      ///< of the last reading [s]
+  double angle = 0;     ///< last reading [rad]
+  double turned = 0;    ///< from the one before to the last, a second [rad/s]
+  double filtered = 0;  ///< after the low-pass [rad/s]
+};
+
+/// Takes the next reading. @param filter  time constant of the low-pass [s], 0: none.
+void take(SpeedReading& speed, double time, double angle, double filter);
+
 /// What it is after: the outermost loop that acts, and that loop's set point.
 struct Goal {
   enum class Kind { none, position, speed, current };
@@ -22,9 +34,6 @@ struct Goal {
 
 /// What it remembers from sample to sample.
 struct CascadeMemory {
-  bool began = false;
-  double angle = 0;       ///< last reading [rad]
-  double speed = 0;       ///< filtered [rad/s]
   double derivative = 0;  ///< filtered, of the position error [rad/s]
   double position_part = 0, speed_part = 0, current_part = 0;  ///< what the integrals add to their loops' outputs
 };
@@ -38,6 +47,6 @@ struct CascadeOutput {
 
 /// One sample of the cascade. @param period  T [s]. @param voltage_limit  [V]. Laws: docs/theory/control.md, "Loops".
 [[nodiscard]] CascadeOutput step(const model::Loops& loops, double period, double voltage_limit, const Goal& goal, const Seen& seen,
-                                 CascadeMemory& memory);
+                                 const SpeedReading& speed, CascadeMemory& memory);
 
 }  // namespace sinewright::drive

@@ -36,7 +36,41 @@ struct Loops {
   std::optional<Loop> position, speed, current;
   FeedForward feed_forward;
   AntiWindup anti_windup = AntiWindup::clamp;  ///< clamp: an integral stands still while the output below it is cut
-  double speed_filter = 0;                     ///< time constant on the speed that is made of readings [s], 0: none
+};
+
+enum class Leads { open, shorted };
+
+/// Grasps, then holds with as little current as friction allows, and opens only when asked. It tells touch, slip and openness by the
+/// readings alone; its currents are limits that the driver keeps.
+struct HoldRoutine {
+  double voltage = 0;           ///< winding in: closing, squeezing, holding [V]
+  double approach_current = 0;  ///< at most, while closing [A]
+  double touch_current = 0;     ///< a reading from here on ... [A]
+  double still_speed = 0;       ///< ... at no more than this speed ... [rad/s]
+  double touch_time = 0;        ///< ... for so long counts as touch [s]
+  double squeeze_current = 0;   ///< [A]
+  double squeeze_time = 0;      ///< [s]
+  double ease_time = 0;         ///< in which the current goes down evenly [s]
+  double slip_back = 0;         ///< a reading so far behind that at the end of squeezing counts as slipping [rad]
+  double current_step = 0;      ///< by which the current that is kept rises after a slip [A]
+  double watch = 0;             ///< time between two looks while it holds [s]
+  Leads leads = Leads::shorted; ///< while it holds without current, and when open
+  double open_voltage = 0;      ///< paying out [V], > 0
+  double open_to = 0;           ///< reading at which it is open [rad]
+  double open_time = 0;         ///< opening ends after this in any case [s]
+};
+
+/// Switches off a motor that stands still under current.
+struct StallGuard {
+  double current = 0;  ///< reading from here on [A]
+  double speed = 0;    ///< and no faster than this [rad/s]
+  double time = 0;     ///< for so long [s]
+};
+
+/// Switches off by the winding's temperature as the firmware estimates it from its current readings.
+struct HeatGuard {
+  double highest = 0;  ///< [K]
+  double ambient = 0;  ///< as the firmware takes it, also at the start [K]
 };
 
 /// Firmware of a drive, sampled in time. Laws: docs/theory/control.md.
@@ -44,7 +78,10 @@ struct Controller {
   int drive = -1;            ///< index into Model::drives
   double period = 1e-3;      ///< [s]
   double voltage_limit = 0;  ///< of its output, either way [V]
-  std::variant<Loops> program;
+  double speed_filter = 0;   ///< time constant on the speed that is made of readings [s], 0: none
+  std::variant<Loops, HoldRoutine> program;
+  std::optional<StallGuard> stall;
+  std::optional<HeatGuard> heat;
 };
 
 struct MoveStep {};
@@ -69,6 +106,10 @@ struct SetSpeed {
 };
 struct SetCurrent {
   double current = 0;  ///< of the motor [A]
+};
+/// Asks a hold routine to grasp, or to open.
+struct AskHold {
+  bool grasp = true;
 };
 /// Goes after a recorded motion.
 struct SetRecorded {

@@ -74,12 +74,11 @@ struct CommandAngle {
   double gain = 0;     ///< [V/rad]
   double damping = 0;  ///< [V s/rad]
 };
-enum class Leads { open, shorted };
 struct CommandOff {
   Leads leads = Leads::open;
 };
-/// The last four need a controller.
-using Command = std::variant<CommandVoltage, CommandCurrentLimit, CommandAngle, CommandOff, SetPosition, SetSpeed, SetCurrent, SetRecorded>;
+/// The last five need a controller.
+using Command = std::variant<CommandVoltage, CommandCurrentLimit, CommandAngle, CommandOff, SetPosition, SetSpeed, SetCurrent, SetRecorded, AskHold>;
 
 struct TimelineEntry {
   double time = 0;  ///< [s]

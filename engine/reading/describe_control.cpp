@@ -86,13 +86,10 @@ Kind<WrittenLoops> loops() {
       .may("feed_forward", &WrittenLoops::feed_forward, feed.kind(), Absent{"none"}, "friction, back-EMF, return cord")
       .may("anti_windup", &WrittenLoops::anti_windup, word<Loops::AntiWindup>({{"clamp", Loops::AntiWindup::clamp}, {"none", Loops::AntiWindup::none}}),
            Default{"clamp"}, "clamp: an integral stands still while what is below it is cut in its direction")
-      .may("speed_filter", &WrittenLoops::speed_filter, quantity("s", not_negative()), Default{"0 s"},
-           "time constant of a low-pass on the speed that is made of the readings; 0: none")
       .check([](WrittenLoops& value, const Node& node) {
         if (!value.position && !value.speed && !value.current) throw missing_choice(node, {"position", "speed", "current"});
         Loops& made = value.loops;
         made.anti_windup = value.anti_windup;
-        made.speed_filter = value.speed_filter;
         const Hands last = value.current ? Hands::current : Hands::voltage;
         if (value.position) made.position = settle(*value.position, node.find("position"), "rad", value.speed ? Hands::speed : last);
         if (value.speed) made.speed = settle(*value.speed, node.find("speed"), "rad/s", last);
@@ -104,6 +101,51 @@ Kind<WrittenLoops> loops() {
         made.feed_forward.friction = settle(value.feed_forward->friction, map, "friction", unit, last, 0);
         made.feed_forward.return_at_zero = settle(value.feed_forward->return_at_zero, map, "return_at_zero", unit, last, 0);
         made.feed_forward.return_per_angle = settle(value.feed_forward->return_per_angle, map, "return_per_angle", per_angle, last, 0);
+      });
+  return record.kind();
+}
+
+Kind<HoldRoutine> hold_routine() {
+  Record<HoldRoutine> record("hold_routine", "Closes until its readings tell of touch, squeezes, lowers the current to what friction allows, looks now and then "
+                                             "whether the shaft has slipped back, tightens if so, and opens only when asked.");
+  record.need("voltage", &HoldRoutine::voltage, quantity("V", positive()), "winding in: closing, squeezing, holding")
+      .need("approach_current", &HoldRoutine::approach_current, quantity("A", positive()), "limit while it closes")
+      .need("touch_current", &HoldRoutine::touch_current, quantity("A", positive()), "a current reading from here on ...")
+      .need("still_speed", &HoldRoutine::still_speed, quantity("rad/s", positive()), "... while the shaft's readings move no faster than this ...")
+      .need("touch_time", &HoldRoutine::touch_time, quantity("s", positive()), "... for so long, is touch; longer than the motor takes to start")
+      .need("squeeze_current", &HoldRoutine::squeeze_current, quantity("A", positive()), "limit while it squeezes, and while it opens")
+      .need("squeeze_time", &HoldRoutine::squeeze_time, quantity("s", positive()), "how long it squeezes")
+      .need("ease_time", &HoldRoutine::ease_time, quantity("s", positive()), "in which the current then goes down evenly")
+      .need("slip_back", &HoldRoutine::slip_back, quantity("rad", positive()), "a reading so far behind that at the end of squeezing is a slip; more than the sensor's noise")
+      .need("current_step", &HoldRoutine::current_step, quantity("A", positive()), "the current that it keeps after a slip is higher by this than where it slipped")
+      .need("watch", &HoldRoutine::watch, quantity("s", positive()), "time between two looks while it holds")
+      .may("leads", &HoldRoutine::leads, word<Leads>({{"open", Leads::open}, {"shorted", Leads::shorted}}), Default{"shorted"},
+           "of the motor, while it holds without current and when it is open")
+      .need("open_voltage", &HoldRoutine::open_voltage, quantity("V", positive()), "paying out")
+      .need("open_to", &HoldRoutine::open_to, quantity("rad"), "reading at which it is open")
+      .need("open_time", &HoldRoutine::open_time, quantity("s", positive()), "after which it stops opening in any case")
+      .check([](HoldRoutine& value, const Node& node) {
+        if (value.touch_current >= value.approach_current)
+          throw not_allowed(*node.find("touch_current"), "below approach_current", "else the current never gets there");
+      });
+  return record.kind();
+}
+
+Kind<StallGuard> stall_guard() {
+  Record<StallGuard> record("stall_guard", "Switches the drive off, leads open, when it stands still under current.");
+  record.need("current", &StallGuard::current, quantity("A", positive()), "a current reading from here on, either way ...")
+      .need("speed", &StallGuard::speed, quantity("rad/s", positive()), "... while the shaft's readings move no faster than this ...")
+      .need("time", &StallGuard::time, quantity("s", positive()), "... for so long");
+  return record.kind();
+}
+
+Kind<HeatGuard> heat_guard() {
+  Record<HeatGuard> record("heat_guard", "Switches the drive off, leads open, when the winding is too hot by an estimate from the current readings and the "
+                                         "motor's thermal data.");
+  record.need("highest", &HeatGuard::highest, quantity("K", positive()), "winding temperature at which it switches off")
+      .may("ambient", &HeatGuard::ambient, quantity("K", positive()), Default{"23 degC"}, "temperature of the surroundings, as the firmware takes it")
+      .check([](HeatGuard& value, const Node& node) {
+        if (value.highest <= value.ambient) throw not_allowed(*node.find("highest"), "above ambient");
       });
   return record.kind();
 }
@@ -146,7 +188,12 @@ Kind<WrittenController> controller() {
   record.need("period", &WrittenController::period, quantity("s", {1e-5, std::numeric_limits<double>::infinity(), false, false, "at least 10 µs"}), "time between two samples")
       .may("voltage_limit", &WrittenController::voltage_limit, quantity("V", positive()), Absent{"the supply's open-circuit voltage"},
            "of its output, either way; what the supply cannot give, the driver cuts besides")
-      .need("loops", &WrittenController::loops, loops(), "a cascade of loops");
+      .may("speed_filter", &WrittenController::speed_filter, quantity("s", not_negative()), Default{"0 s"},
+           "time constant of a low-pass on the speed that is made of the readings; 0: none")
+      .one_of("program", "loops", &WrittenController::program, loops(), "a cascade of loops")
+      .one_of("program", "hold", &WrittenController::program, hold_routine(), "a hold routine")
+      .may("stall_guard", &WrittenController::stall, stall_guard(), Absent{"none"}, "against standing still under current")
+      .may("heat_guard", &WrittenController::heat, heat_guard(), Absent{"none"}, "against a hot winding");
   return record.kind();
 }
 
@@ -168,10 +215,13 @@ std::vector<std::pair<std::string, Kind<WrittenCommand>>> controller_commands() 
   current.need("current", &WrittenCommand::value, quantity("A"), "positive winds the cord in").check([](WrittenCommand& c, const Node&) {
     c.command = SetCurrent{c.value};
   });
+  Record<WrittenCommand> hold = start("command_hold", "Ask a hold routine for something.");
+  hold.need("hold", &WrittenCommand::grasp, word<bool>({{"grasp", true}, {"release", false}}), "grasp and hold, or open")
+      .check([](WrittenCommand& c, const Node&) { c.command = AskHold{c.grasp}; });
   Record<WrittenCommand> follow = start("command_follow", "Let the controller follow a recorded motion of the shaft, from its next sample on.");
   follow.need("follow", &WrittenCommand::recorded, file_name(),
               "CSV file, relative to the folder of this file: a head with units, such as time [s], shaft [deg]; two columns; linear in between");
-  return {{"position", position.kind()}, {"speed", speed.kind()}, {"current", current.kind()}, {"follow", follow.kind()}};
+  return {{"position", position.kind()}, {"speed", speed.kind()}, {"current", current.kind()}, {"follow", follow.kind()}, {"hold", hold.kind()}};
 }
 
 }  // namespace sinewright::reading

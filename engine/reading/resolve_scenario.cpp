@@ -101,7 +101,11 @@ void resolve_controllers(const ScenarioFile& file, model::Scenario& scenario) {
     controller.period = entry.value.period;
     const auto supply = static_cast<std::size_t>(scenario.model.drives[static_cast<std::size_t>(controller.drive)].supply);
     controller.voltage_limit = entry.value.voltage_limit.value_or(scenario.model.supplies[supply].voltage);
-    controller.program = entry.value.loops.loops;
+    controller.speed_filter = entry.value.speed_filter;
+    if (const auto* loops = std::get_if<WrittenLoops>(&entry.value.program)) controller.program = loops->loops;
+    if (const auto* hold = std::get_if<model::HoldRoutine>(&entry.value.program)) controller.program = *hold;
+    controller.stall = entry.value.stall;
+    controller.heat = entry.value.heat;
     scenario.controllers.push_back(std::move(controller));
   }
 }
@@ -109,18 +113,21 @@ void resolve_controllers(const ScenarioFile& file, model::Scenario& scenario) {
 // A controller that is not there, or lacks the loop, can be asked for nothing.
 void check_asked(const WrittenCommand& written, const model::Command& command, int drive, const model::Scenario& scenario) {
   const bool position = std::holds_alternative<model::SetPosition>(command) || std::holds_alternative<model::SetRecorded>(command);
+  const bool hold = std::holds_alternative<model::AskHold>(command);
   const bool speed = std::holds_alternative<model::SetSpeed>(command), current = std::holds_alternative<model::SetCurrent>(command);
-  if (!position && !speed && !current) return;
+  if (!position && !speed && !current && !hold) return;
+  const std::string wanted = hold ? "a hold routine" : fmt::format("a {} loop", position ? "position" : speed ? "speed" : "current");
   const std::string loop = position ? "position" : speed ? "speed" : "current";
   const std::string& name = scenario.model.drives[static_cast<std::size_t>(drive)].name;
   const auto found = std::find_if(scenario.controllers.begin(), scenario.controllers.end(), [&](const auto& c) { return c.drive == drive; });
   if (found == scenario.controllers.end())
-    throw not_allowed(*written.drive.node, fmt::format("a drive with an entry in 'controllers', with a {} loop", loop),
+    throw not_allowed(*written.drive.node, fmt::format("a drive with an entry in 'controllers', with {}", wanted),
                       "without a controller a drive takes voltage, current_limit, angle and off");
-  const auto& loops = std::get<model::Loops>(found->program);
-  if ((position && !loops.position) || (speed && !loops.speed) || (current && !loops.current))
-    throw not_allowed(*written.drive.node, fmt::format("a controller of {} with a {} loop", name, loop),
-                      fmt::format("add controllers.{}.loops.{}", name, loop));
+  const auto* loops = std::get_if<model::Loops>(&found->program);
+  const bool there = hold ? !loops : loops && ((position && loops->position) || (speed && loops->speed) || (current && loops->current));
+  if (there) return;
+  throw not_allowed(*written.drive.node, fmt::format("a controller of {} with {}", name, wanted),
+                    hold || !loops ? "a controller has either loops or a hold routine" : fmt::format("add controllers.{}.loops.{}", name, loop));
 }
 
 void resolve_timeline(const ScenarioFile& file, const Motions& motions, model::Scenario& scenario) {

@@ -188,14 +188,16 @@ struct WrittenLoops {
   std::optional<WrittenLoop> position, speed, current;
   std::optional<WrittenFeedForward> feed_forward;
   model::Loops::AntiWindup anti_windup = model::Loops::AntiWindup::clamp;
-  double speed_filter = 0;
   model::Loops loops;  // made of the above
 };
 
 struct WrittenController {
   double period = 0;
   std::optional<double> voltage_limit;
-  WrittenLoops loops;
+  double speed_filter = 0;
+  std::variant<WrittenLoops, model::HoldRoutine> program;
+  std::optional<model::StallGuard> stall;
+  std::optional<model::HeatGuard> heat;
 };
 
 struct WrittenCommand {
@@ -203,6 +205,7 @@ struct WrittenCommand {
   Name drive;
   std::optional<Name> recorded;  // file of a motion
   model::Move move;
+  bool grasp = true;
   double value = 0, over = 0, gain = 0, damping = 0;
   model::Leads leads = model::Leads::open;
   model::Command command;

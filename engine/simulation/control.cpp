@@ -8,6 +8,7 @@
 #include <numbers>
 
 #include "model/overloaded.h"
+#include "quantity/invalid_input.h"
 
 namespace sinewright::simulation {
 
@@ -17,6 +18,9 @@ constexpr double band = 0.05;         // of a move: within it counts as settled
 constexpr double least_move = 1e-6;   // [rad]
 constexpr double kDegree = 180 / std::numbers::pi;
 
+// Of two current limits, of which 0 stands for none.
+double lower_limit(double a, double b) { return a == 0 ? b : b == 0 ? a : std::min(a, b); }
+
 std::size_t at(int index) { return static_cast<std::size_t>(index); }
 
 }  // namespace
@@ -24,6 +28,7 @@ std::size_t at(int index) { return static_cast<std::size_t>(index); }
 bool for_controller(const model::Command& command) {
   return std::visit(overloaded{[](const model::SetPosition&) { return true; }, [](const model::SetSpeed&) { return true; },
                                [](const model::SetCurrent&) { return true; }, [](const model::SetRecorded&) { return true; },
+                               [](const model::AskHold&) { return true; },
                                [](const auto&) { return false; }},
                     command);
 }
@@ -38,36 +43,64 @@ std::string asked_of_controller(const model::Command& command) {
                  },
                  [](const model::SetSpeed& s) { return fmt::format("shaft at {:.6g} deg/s", s.speed * kDegree); },
                  [](const model::SetCurrent& c) { return fmt::format("current {:g} A", c.current); },
+                 [](const model::AskHold& h) { return std::string(h.grasp ? "grasp and hold" : "open"); },
                  [](const model::SetRecorded& r) { return fmt::format("shaft along {}", r.file); },
                  [](const auto&) { return std::string(); }},
       command);
 }
 
 Control::Control(const System& system) : system_(system), units_(system.shafts.size()) {
-  for (const model::Controller& controller : system.scenario.controllers) units_[at(controller.drive)].controller = &controller;
+  for (const model::Controller& controller : system.scenario.controllers) {
+    Unit& unit = units_[at(controller.drive)];
+    unit.controller = &controller;
+    const model::Drive& drive = system.model().drives[at(controller.drive)];
+    if (controller.heat && !drive::has_thermal_network(drive.motor))
+      throw InvalidInput(fmt::format("drive '{}': its heat guard needs the thermal resistances and capacities of its motor", drive.name));
+    unit.driver_limit = drive.current_limit;
+    unit.guard = drive::begin_guard(controller);
+    unit.readout.winding_estimate = unit.guard.estimate.winding;
+  }
 }
 
+// A request wakes a routine that looks only now and then.
 void Control::take(std::size_t drive, const model::Command& command, double time) {
   Unit& unit = units_[drive];
-  if (!unit.acting && !unit.waiting) unit.next = static_cast<long>(std::ceil((time - same_instant) / unit.controller->period));
+  unit.next = std::max(static_cast<long>(std::ceil((time - same_instant) / unit.controller->period)), unit.last + 1);
   unit.waiting = &command;
 }
 
-void Control::leave(std::size_t drive) {
+void Control::leave(std::size_t drive, DriveCommand& command) {
   Unit& unit = units_[drive];
   if (!unit.controller) return;
   close(unit);
   unit.waiting = unit.acting = nullptr;
   unit.course.reset();
+  unit.speed = {};
   unit.memory = {};
+  unit.hold = {};
+  unit.guard.current = 0;
+  unit.guard.stalled_since = -1;
   unit.readout.loop = drive::Goal::Kind::none;
   unit.readout.out = {};
+  unit.readout.phase = unit.hold.phase;
+  unit.readout.current_limit = 0;
+  unit.readout.tripped = drive::Trip::none;
+  command.current_limit = unit.driver_limit;
 }
+
+void Control::set_limit(std::size_t drive, DriveCommand& command) {
+  Unit& unit = units_[drive];
+  if (!unit.controller) return;
+  unit.driver_limit = command.current_limit;
+  command.current_limit = lower_limit(unit.driver_limit, unit.readout.current_limit);
+}
+
+bool Control::samples(const Unit& unit) { return unit.acting || unit.waiting || unit.readout.tripped != drive::Trip::none; }
 
 double Control::next_sample() const {
   double next = std::numeric_limits<double>::infinity();
   for (const Unit& unit : units_)
-    if (unit.acting || unit.waiting) next = std::min(next, static_cast<double>(unit.next) * unit.controller->period);
+    if (samples(unit)) next = std::min(next, static_cast<double>(unit.next) * unit.controller->period);
   return next;
 }
 
@@ -86,6 +119,10 @@ void Control::begin(Unit& unit, double time, double reading) {
   unit.acting = unit.waiting;
   unit.waiting = nullptr;
   unit.course.reset();
+  if (const auto* ask = std::get_if<model::AskHold>(unit.acting); ask && unit.readout.tripped != drive::Trip::none)
+    unit.hold.phase = ask->grasp ? drive::HoldPhase::open : drive::HoldPhase::holding;  // from where it sets out anew
+  unit.readout.tripped = drive::Trip::none;
+  unit.guard.stalled_since = -1;
   if (std::holds_alternative<model::SetPosition>(*unit.acting) || std::holds_alternative<model::SetRecorded>(*unit.acting)) {
     unit.course = Course{time, from, unit.acting};
   }
@@ -99,51 +136,134 @@ void Control::begin(Unit& unit, double time, double reading) {
 void Control::close(Unit& unit) {
   if (!unit.move) return;
   ControlMeasures& m = unit.measures;
-  const double settling = unit.move->last_off > 0 ? std::numeric_limits<double>::quiet_NaN() : unit.move->outside - unit.move->begin;
-  m.settling = std::isnan(settling) || std::isnan(m.settling) ? std::numeric_limits<double>::quiet_NaN() : std::max(m.settling, settling);
+  const double settling = unit.move->last_off > 0 ? not_yet : unit.move->outside - unit.move->begin;
+  m.settling = std::isnan(settling) || std::isnan(m.settling) ? not_yet : std::max(m.settling, settling);
   unit.move.reset();
 }
 
-void Control::sample(const Stage& stage, const State& state, const Sensing& sensing, std::vector<DriveCommand>& commands) {
+void Control::run_loops(Unit& unit, double time, const drive::Seen& seen, DriveCommand& command) {
+  drive::Goal goal;
+  if (unit.course) {
+    goal.kind = drive::Goal::Kind::position;
+    goal.position = set_point(unit, time);
+  } else if (const auto* speed = std::get_if<model::SetSpeed>(unit.acting)) {
+    goal.kind = drive::Goal::Kind::speed;
+    goal.speed = speed->speed;
+  } else {
+    goal.kind = drive::Goal::Kind::current;
+    goal.current = std::get<model::SetCurrent>(*unit.acting).current;
+  }
+  const model::Controller& controller = *unit.controller;
+  unit.readout.out = drive::step(std::get<model::Loops>(controller.program), controller.period, controller.voltage_limit, goal, seen, unit.speed, unit.memory);
+  unit.readout.loop = goal.kind;
+  if (unit.course) unit.readout.set_point = goal.position.angle;
+  command.kind = DriveCommand::Kind::voltage;
+  command.voltage = unit.readout.out.voltage;
+}
+
+void Control::run_hold(Unit& unit, const std::string& name, double time, const drive::Seen& seen, DriveCommand& command, std::vector<Event>& events) {
+  using drive::HoldPhase;
+  const auto& routine = std::get<model::HoldRoutine>(unit.controller->program);
+  const HoldPhase before = unit.hold.phase;
+  const double reference = unit.hold.reference;
+  const drive::HoldOutput out = drive::step(routine, time, std::get<model::AskHold>(*unit.acting).grasp, seen, unit.speed.filtered, unit.hold);
+  const HoldPhase phase = unit.hold.phase;
+  if (phase != before) {
+    const auto tell = [&](std::string detail) { events.push_back({time, "control", name, std::move(detail)}); };
+    switch (phase) {
+      case HoldPhase::closing: tell("closes"); break;
+      case HoldPhase::squeezing:
+        if (before == HoldPhase::closing) tell("feels touch and squeezes");
+        else tell(fmt::format("slipped back by {:.3g} deg and tightens", (reference - seen.angle) * kDegree));
+        break;
+      case HoldPhase::easing: tell("eases the current"); break;
+      case HoldPhase::holding: tell(out.off ? std::string("holds without current") : fmt::format("holds with {:.3g} A", unit.hold.kept_current)); break;
+      case HoldPhase::opening: tell("opens"); break;
+      case HoldPhase::open: tell(seen.angle <= routine.open_to ? "is open" : "gives up opening: its time is over"); break;
+    }
+  }
+  unit.readout.phase = phase;
+  unit.readout.current_limit = out.off ? 0 : out.current_limit;
+  unit.readout.out = {};
+  unit.readout.out.voltage = std::clamp(out.voltage, -unit.controller->voltage_limit, unit.controller->voltage_limit);
+  command.kind = out.off ? DriveCommand::Kind::off : DriveCommand::Kind::voltage;
+  command.leads = routine.leads;
+  command.voltage = unit.readout.out.voltage;
+  // It sleeps while nothing is to be done but look.
+  if (phase == HoldPhase::holding || phase == HoldPhase::open)
+    unit.next = unit.last + std::max(1L, std::lround(routine.watch / unit.controller->period));
+}
+
+void Control::switch_off(Unit& unit, const std::string& name, double time, drive::Trip trip, DriveCommand& command, std::vector<Event>& events) {
+  events.push_back({time, "control", name,
+                    trip == drive::Trip::stall ? fmt::format("switches off: stalled for {:g} s", unit.controller->stall->time)
+                                               : fmt::format("switches off: winding at {:.4g} degC by its estimate", unit.guard.estimate.winding - 273.15)});
+  close(unit);
+  if (std::isnan(unit.measures.tripped_at)) {
+    unit.measures.tripped_at = time;
+    unit.trip_began = std::isnan(unit.at_rest_since) ? time : unit.at_rest_since;
+  }
+  unit.acting = nullptr;
+  unit.course.reset();
+  unit.memory = {};
+  unit.readout.tripped = trip;
+  unit.readout.loop = drive::Goal::Kind::none;
+  unit.readout.out = {};
+  unit.readout.current_limit = 0;
+  command.kind = DriveCommand::Kind::off;
+  command.leads = model::Leads::open;
+  command.current_limit = unit.driver_limit;
+}
+
+void Control::sample(const Stage& stage, const State& state, const Sensing& sensing, std::vector<DriveCommand>& commands, std::vector<Event>& events) {
   for (std::size_t d = 0; d < units_.size(); ++d) {
     Unit& unit = units_[d];
-    if (!unit.acting && !unit.waiting) continue;
+    if (!samples(unit)) continue;
     const model::Controller& controller = *unit.controller;
     const double time = static_cast<double>(unit.next) * controller.period;
     if (time > state.time + same_instant) continue;
-    ++unit.next;
+    unit.last = unit.next++;
     const model::Drive& drive = system_.model().drives[d];
     const drive::Seen seen{drive.sensor ? sensing.angles()[d].sample.reading : state.q[system_.shafts[d].q_output],
                            drive.current_sense ? sensing.currents()[d].sample.reading : stage.shaft[d].electric.current};
+    drive::take(unit.speed, time, seen.angle, controller.speed_filter);
     if (unit.waiting) begin(unit, time, seen.angle);
-
-    drive::Goal goal;
-    if (unit.course) {
-      goal.kind = drive::Goal::Kind::position;
-      goal.position = set_point(unit, time);
-    } else if (const auto* speed = std::get_if<model::SetSpeed>(unit.acting)) {
-      goal.kind = drive::Goal::Kind::speed;
-      goal.speed = speed->speed;
-    } else {
-      goal.kind = drive::Goal::Kind::current;
-      goal.current = std::get<model::SetCurrent>(*unit.acting).current;
-    }
-    const auto& loops = std::get<model::Loops>(controller.program);
-    const drive::CascadeOutput out = drive::step(loops, controller.period, controller.voltage_limit, goal, seen, unit.memory);
-    unit.readout = {goal.kind, time, unit.course ? goal.position.angle : seen.angle, seen, unit.memory.speed, out};
+    unit.readout.time = time;
+    unit.readout.set_point = seen.angle;
+    unit.readout.seen = seen;
+    unit.readout.speed = unit.speed.filtered;
+    const drive::Trip trip = drive::step(controller, drive.motor, time, seen, unit.speed.filtered, unit.guard);
+    unit.readout.winding_estimate = unit.guard.estimate.winding;
+    if (!unit.acting) continue;  // switched off: it goes on looking
     DriveCommand& command = commands[d];
-    command.kind = DriveCommand::Kind::voltage;
-    command.voltage = out.voltage;
     command.rise_time = 0;
     command.rise_begin = time;
+    if (trip != drive::Trip::none) {
+      switch_off(unit, drive.name, time, trip, command, events);
+      continue;
+    }
+    if (std::holds_alternative<model::Loops>(controller.program)) {
+      run_loops(unit, time, seen, command);
+    } else {
+      run_hold(unit, drive.name, time, seen, command, events);
+    }
+    command.current_limit = lower_limit(unit.driver_limit, unit.readout.current_limit);
   }
 }
 
-void Control::look(const State& state, double step) {
+void Control::look(const Stage& stage, const State& state, double step) {
   for (std::size_t d = 0; d < units_.size(); ++d) {
     Unit& unit = units_[d];
+    if (!unit.controller) continue;
+    const Shaft& shaft = system_.shafts[d];
+    const bool rests = state.v[shaft.v_output] == 0 || state.mode[at(shaft.row)] == solver::Mode::sticks;
+    const bool carries = stage.shaft[d].electric.current != 0;
+    if (!rests || !carries) unit.at_rest_since = not_yet;
+    if (rests && carries && std::isnan(unit.at_rest_since)) unit.at_rest_since = state.time;
+    if (!std::isnan(unit.measures.tripped_at) && state.time > unit.measures.tripped_at && std::isnan(unit.measures.safe_after) && rests && !carries)
+      unit.measures.safe_after = state.time - unit.trip_began;
     if (!unit.course) continue;
-    const double angle = state.q[system_.shafts[d].q_output];
+    const double angle = state.q[shaft.q_output];
     unit.measures.tracking.add(angle - set_point(unit, state.time).angle, step);
     if (!unit.move) continue;
     Move& move = *unit.move;
@@ -170,14 +290,24 @@ ControlMeasures Control::measures(std::size_t drive) const {
 void Control::add_to(std::vector<SummaryValue>& summary) const {
   for (std::size_t d = 0; d < units_.size(); ++d) {
     if (!has(d)) continue;
+    const Unit& unit = units_[d];
     const std::string& name = system_.model().drives[d].name;
     const ControlMeasures m = measures(d);
-    const double never = std::numeric_limits<double>::quiet_NaN();
-    summary.push_back({"control_settling." + name, m.moved ? m.settling : never, "s",
-                       "longest time from the start of a move to the last entry of the shaft into 5 % of it round its end"});
-    summary.push_back({"control_overshoot." + name, m.moved ? m.overshoot : never, "1", "how far the shaft went beyond the end of a move, as a share of it"});
-    summary.push_back({"tracking_error." + name, m.tracking.worst, "rad", "largest difference of the shaft angle from the set point"});
-    summary.push_back({"tracking_error_rms." + name, m.tracking.rms(), "rad", "root mean square difference of the shaft angle from the set point"});
+    if (std::holds_alternative<model::Loops>(unit.controller->program)) {
+      summary.push_back({"control_settling." + name, m.moved ? m.settling : not_yet, "s",
+                         "longest time from the start of a move to the last entry of the shaft into 5 % of it round its end"});
+      summary.push_back({"control_overshoot." + name, m.moved ? m.overshoot : not_yet, "1", "how far the shaft went beyond the end of a move, as a share of it"});
+      summary.push_back({"tracking_error." + name, m.tracking.worst, "rad", "largest difference of the shaft angle from the set point"});
+      summary.push_back({"tracking_error_rms." + name, m.tracking.rms(), "rad", "root mean square difference of the shaft angle from the set point"});
+    } else {
+      summary.push_back({"kept_current." + name, unit.hold.kept_current, "A", "with which the hold routine holds at the end of the run"});
+      summary.push_back({"tightened." + name, static_cast<double>(unit.hold.tightened), "1", "how often the hold routine saw a slip and tightened"});
+    }
+    if (unit.controller->stall || unit.controller->heat) {
+      summary.push_back({"trip_time." + name, m.tripped_at, "s", "when a guard first switched the drive off, from the start of the run"});
+      summary.push_back({"safe_time." + name, m.safe_after, "s",
+                         "from when the shaft last came to rest under current before that (else from the trip) until it is at rest without current"});
+    }
   }
 }
 

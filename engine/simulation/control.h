@@ -1,10 +1,13 @@
 #pragma once
 
+#include <limits>
 #include <optional>
 #include <string>
 #include <vector>
 
 #include "drive/cascade.h"
+#include "drive/guard.h"
+#include "drive/hold_routine.h"
 #include "simulation/recording.h"
 #include "simulation/sensing.h"
 #include "simulation/stage.h"
@@ -21,7 +24,13 @@ struct ControlReadout {
   drive::Seen seen;
   double speed = 0;      ///< made of the readings [rad/s]
   drive::CascadeOutput out;
+  drive::HoldPhase phase = drive::HoldPhase::open;  ///< of a hold routine
+  double current_limit = 0;      ///< that a hold routine asks of the driver [A]; 0: none
+  double winding_estimate = 0;   ///< of the heat guard [K]
+  drive::Trip tripped = drive::Trip::none;
 };
+
+constexpr double not_yet = std::numeric_limits<double>::quiet_NaN();
 
 /// How well a controller's moves went.
 struct ControlMeasures {
@@ -29,12 +38,15 @@ struct ControlMeasures {
   double overshoot = 0;  ///< largest, as a share of the move
   ErrorSize tracking;    ///< shaft angle less set point, by time [rad]
   bool moved = false;    ///< there was a move to measure
+  double tripped_at = not_yet;  ///< first trip of a guard [s]
+  double safe_after = not_yet;  ///< from when the shaft last came to rest under current before it (else from the trip) until it is at rest without [s]
 };
 
 /// The controllers of a scenario, sampled while a run goes on. Between its samples a controller's output stands still, and steps end
 /// at every sample of one that acts. It sees the last samples of the drive's sensors; where there is none, the true value.
 class Control {
  public:
+  /// @throws InvalidInput if a heat guard has no thermal data to go by.
   explicit Control(const System& system);
 
   [[nodiscard]] bool has(std::size_t drive) const { return static_cast<bool>(units_[drive].controller); }
@@ -42,14 +54,16 @@ class Control {
   /// Takes a command of the timeline, from the controller's next sample on. @param time  now [s].
   void take(std::size_t drive, const model::Command& command, double time);
   /// Another command took the drive away from its controller, which forgets all.
-  void leave(std::size_t drive);
+  void leave(std::size_t drive, DriveCommand& command);
+  /// The timeline changed the driver's current limit.
+  void set_limit(std::size_t drive, DriveCommand& command);
 
   /// Next sample of a controller that acts; infinite if none does [s].
   [[nodiscard]] double next_sample() const;
-  /// Works out the samples that are due now. Allocates nothing.
-  void sample(const Stage& stage, const State& state, const Sensing& sensing, std::vector<DriveCommand>& commands);
+  /// Works out the samples that are due now. Allocates nothing as long as there is no event to tell.
+  void sample(const Stage& stage, const State& state, const Sensing& sensing, std::vector<DriveCommand>& commands, std::vector<Event>& events);
   /// Takes an accepted step of this length for the measures.
-  void look(const State& state, double step);
+  void look(const Stage& stage, const State& state, double step);
 
   [[nodiscard]] const ControlReadout& readout(std::size_t drive) const { return units_[drive].readout; }
   [[nodiscard]] ControlMeasures measures(std::size_t drive) const;
@@ -75,12 +89,23 @@ class Control {
     const model::Command* waiting = nullptr;  // taken, not begun
     const model::Command* acting = nullptr;
     std::optional<Course> course;
-    long next = 0;  // number of the next sample
+    long next = 0, last = -1;  // numbers of samples
+    double driver_limit = 0;   // of the driver itself [A]
+    drive::SpeedReading speed;
     drive::CascadeMemory memory;
+    drive::HoldMemory hold;
+    drive::GuardMemory guard;
+    double at_rest_since = not_yet;  // under current
+    double trip_began = not_yet;
     ControlReadout readout;
     std::optional<Move> move;
     ControlMeasures measures;
   };
+  // It acts, will act, or was switched off by a guard, after which it goes on looking.
+  [[nodiscard]] static bool samples(const Unit& unit);
+  void run_loops(Unit& unit, double time, const drive::Seen& seen, DriveCommand& command);
+  void run_hold(Unit& unit, const std::string& name, double time, const drive::Seen& seen, DriveCommand& command, std::vector<Event>& events);
+  void switch_off(Unit& unit, const std::string& name, double time, drive::Trip trip, DriveCommand& command, std::vector<Event>& events);
   [[nodiscard]] drive::SetPoint set_point(const Unit& unit, double time) const;
   void begin(Unit& unit, double time, double reading);
   static void close(Unit& unit);

@@ -131,16 +131,24 @@ void visit(const System& system, const Stage& stage, const State& state, const T
     const auto d = at(controller.drive);
     const ControlReadout readout = totals.control ? totals.control->readout(d) : ControlReadout{};
     const std::string part = group("drives", m.drives[d].name, "control/");
-    one(part, "loop", "1", "outermost loop that acts: 0 none, 1 position, 2 speed, 3 current", static_cast<double>(readout.loop));
     one(part, "sample_time", "s", "of the controller's last sample; what stands beside it belongs to that time", readout.time);
-    one(part, "set_point", "radian", "shaft angle asked for; the reading where no position is", readout.set_point);
     one(part, "reading", "radian", "shaft angle that the controller saw", readout.seen.angle);
-    one(part, "error", "radian", "set point less reading", readout.set_point - readout.seen.angle);
-    one(part, "speed_set_point", "radian s-1", "of the speed loop; 0 where there is none", readout.out.speed);
     one(part, "speed_reading", "radian s-1", "shaft speed that the controller makes of its readings", readout.speed);
-    one(part, "current_set_point", "A", "of the current loop; 0 where there is none", readout.out.current);
     one(part, "current_reading", "A", "motor current that the controller saw", readout.seen.current);
     one(part, "command", "V", "voltage that it asks for until its next sample", readout.out.voltage);
+    if (std::holds_alternative<model::Loops>(controller.program)) {
+      one(part, "loop", "1", "outermost loop that acts: 0 none, 1 position, 2 speed, 3 current", static_cast<double>(readout.loop));
+      one(part, "set_point", "radian", "shaft angle asked for; the reading where no position is", readout.set_point);
+      one(part, "error", "radian", "set point less reading", readout.set_point - readout.seen.angle);
+      one(part, "speed_set_point", "radian s-1", "of the speed loop; 0 where there is none", readout.out.speed);
+      one(part, "current_set_point", "A", "of the current loop; 0 where there is none", readout.out.current);
+    } else {
+      one(part, "phase", "1", "of the hold routine: 0 open, 1 closing, 2 squeezing, 3 easing, 4 holding, 5 opening", static_cast<double>(readout.phase));
+      one(part, "current_limit", "A", "that it asks of the driver; 0: none, or switched off", readout.current_limit);
+    }
+    if (controller.stall || controller.heat)
+      one(part, "tripped", "1", "0 no, 1 by the stall guard, 2 by the heat guard", static_cast<double>(readout.tripped));
+    if (controller.heat) one(part, "winding_estimate", "K", "the heat guard's winding temperature", readout.winding_estimate);
   }
   for (std::size_t i = 0; i < system.contacts.size(); ++i) {
     const ContactResult& r = stage.contact[i];

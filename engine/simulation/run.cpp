@@ -137,12 +137,14 @@ RunResult run(const System& system, const RunListener& listener) {
             control.take(d, entry.command, state.time);
             off[d] = false;
           } else if (!std::holds_alternative<model::CommandCurrentLimit>(entry.command)) {
-            control.leave(d);
+            control.leave(d, commands[d]);
             off[d] = commands[d].kind == DriveCommand::Kind::off;
+          } else {
+            control.set_limit(d, commands[d]);
           }
           stepper.restart();
         }
-        control.sample(looked_at(), state, sensors.sensing(), commands);
+        control.sample(looked_at(), state, sensors.sensing(), commands, result.events);
         // A sample and a breakpoint that differ by rounding are one instant.
         const double next = control.next_sample();
         const double until = next < breakpoint - same_instant ? next : breakpoint;
@@ -151,7 +153,7 @@ RunResult run(const System& system, const RunListener& listener) {
         totals.step = step.step;
         watch.look(stepper.stage(), state, result.events);
         sensors.look(stepper.stage(), state, off, step.step);
-        control.look(state, step.step);
+        control.look(stepper.stage(), state, step.step);
         emit_events(known);
         summary.sample(stepper.stage(), state, totals, off);
         const bool last = enough(stepper.stage());

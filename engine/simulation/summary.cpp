@@ -69,6 +69,10 @@ Phases phases(const model::Scenario& scenario) {
       winds = current->current > 0;
       stops = current->current <= 0;
       if (winds) angle = std::numeric_limits<double>::infinity();
+    } else if (const auto* ask = std::get_if<model::AskHold>(&entry.command)) {
+      winds = ask->grasp;
+      stops = !ask->grasp;
+      if (winds) angle = std::numeric_limits<double>::infinity();
     } else if (std::holds_alternative<model::SetRecorded>(entry.command)) {
       winds = true;  // what it does later, no command says
       angle = std::numeric_limits<double>::infinity();

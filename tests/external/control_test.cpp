@@ -72,3 +72,46 @@ TEST_CASE("control: step response of a motor's position loop", "[external][contr
     check_relative("swing back" + with, "1", -found.undershoot, std::exp(-2 * std::numbers::pi * damping / damped), {source, 2e-3});
   }
 }
+
+TEST_CASE("control: trip time of a heat guard against the thermal step response", "[external][control]") {
+  // A jammed shaft at the driver's current limit: constant heat P into the winding, from the first sample on.
+  model::Scenario scenario;
+  scenario.gravity.setZero();
+  scenario.model.supplies = {parts::supply(6)};
+  scenario.model.bodies = {parts::fixed_body("knuckle")};
+  model::Drive drive = parts::plain_drive();
+  model::Motor& motor = drive.motor;
+  motor.static_drag = motor.kinetic_drag = 1;
+  motor.winding_to_housing = 20;
+  motor.housing_to_ambient = 60;
+  motor.winding_capacity = 0.1;
+  motor.housing_capacity = 0.8;
+  drive.current_limit = 0.8;
+  scenario.model.drives = {drive};
+  model::Controller controller;
+  controller.drive = 0;
+  controller.period = 1e-3;
+  controller.voltage_limit = 6;
+  model::Loops loops;
+  loops.position = model::Loop{100, 0, 0, 0, model::no_limit};
+  controller.program = loops;
+  controller.heat = model::HeatGuard{scenario.ambient + 10, scenario.ambient};
+  scenario.controllers = {controller};
+  scenario.timeline = {{0.0, 0, model::SetPosition{1, model::MoveStep{}}}};
+  scenario.duration = 10;
+  scenario.record_interval = 1;
+  double tripped = 0;
+  for (const auto& value : simulation::run(simulation::System(scenario)).summary)
+    if (value.key == "trip_time.flexor") tripped = value.value;
+
+  const double g1 = 1 / motor.winding_to_housing, g2 = 1 / motor.housing_to_ambient, cw = motor.winding_capacity, ch = motor.housing_capacity;
+  const double sum = g1 / cw + (g1 + g2) / ch, product = g1 * g2 / (cw * ch), root = std::sqrt(sum * sum / 4 - product);
+  const double fast = sum / 2 + root, slow = sum / 2 - root;
+  const double heat = drive.current_limit * drive.current_limit * motor.resistance, steady = heat * (1 / g1 + 1 / g2);
+  const double of_fast = (heat / cw - steady * slow) / (fast - slow), of_slow = steady - of_fast;
+  const auto rise = [&](double t) { return steady - of_fast * std::exp(-fast * t) - of_slow * std::exp(-slow * t); };
+  double low = 0, high = 10;
+  for (int i = 0; i < 60; ++i) (rise(0.5 * (low + high)) < 10 ? low : high) = 0.5 * (low + high);
+  // The reading of the first sample is from before the current; the guard looks once a sample: two samples of 1 ms at most.
+  check_relative("time to a rise of 10 K", "s", tripped, low, {"two-node thermal network at constant heat, textbook", 2.1e-3 / low});
+}

@@ -385,6 +385,40 @@ TEST_CASE("bad files: a command to a drive without a controller, or without the 
   CHECK_THAT(message_of(texts), Contains("timeline.6.drive = flexor is not allowed") && Contains("add controllers.flexor.loops.speed"));
 }
 
+TEST_CASE("bad files: a hold routine's keys, its guards and what it is asked for are checked", "[errors]") {
+  good_files::Texts texts = good_files::all();
+  std::string good = texts[2].second;
+  const std::string hold =
+      "    hold: {voltage: 5 V, approach_current: 0.3 A, touch_current: 0.2 A, still_speed: 20 deg/s, touch_time: 40 ms, squeeze_current: 0.4 A, "
+      "squeeze_time: 0.2 s, ease_time: 0.5 s, slip_back: 3 deg, current_step: 50 mA, watch: 0.1 s, leads: open, open_voltage: 5 V, open_to: 5 deg, open_time: 1 s}\n";
+  const auto begin = good.find("    loops:"), end = good.find("    speed_filter");
+  good.replace(begin, end - begin, hold);
+  const auto first = good.find("  - {at: 1.6 s"), after = good.find("loads:");
+  good.replace(first, after - first, "  - {at: 1.6 s, drive: flexor, hold: grasp}\n");
+  texts[2].second = good;
+  reading::Source source(texts);
+  const model::Scenario scenario = reading::read_scenario(source, "scenario.yaml");
+  const auto& routine = std::get<model::HoldRoutine>(scenario.controllers.at(0).program);
+  CHECK(routine.squeeze_current == 0.4);
+  CHECK(routine.leads == model::Leads::open);
+  CHECK(std::get<model::AskHold>(scenario.timeline.back().command).grasp);
+  const auto changed = [&](const std::string& old_text, const std::string& new_text) {
+    std::string text = good;
+    const auto at = text.find(old_text);
+    REQUIRE(at != std::string::npos);
+    texts[2].second = text.replace(at, old_text.size(), new_text);
+    return message_of(texts);
+  };
+  CHECK_THAT(changed("touch_current: 0.2 A", "touch_current: 0.3 A"), StartsWith("scenario.yaml:34:66: ") && Contains("touch_current = 0.3 A is not allowed") && Contains("below approach_current"));
+  CHECK_THAT(changed("watch: 0.1 s, ", ""), Contains("controllers.flexor.hold.watch is missing"));
+  CHECK_THAT(changed("slip_back: 3 deg", "slip_back: 0 deg"), Contains("slip_back = 0 deg is not allowed") && Contains("> 0"));
+  CHECK_THAT(changed("hold: grasp", "hold: squeeze"), Contains("hold = squeeze is not allowed") && Contains("grasp, release"));
+  CHECK_THAT(changed("hold: grasp", "position: 20 deg"), Contains("a controller of flexor with a position loop") && Contains("either loops or a hold routine"));
+  CHECK_THAT(changed(hold, hold + "    loops: {position: {gain: 4 V/rad}}\n"), Contains("loops is not allowed beside hold") || Contains("hold is not allowed beside loops") || Contains("loops is not allowed beside"));
+  CHECK_THAT(changed("highest: 90 degC", "highest: 20 degC"), Contains("heat_guard.highest = 20 degC is not allowed") && Contains("above ambient"));
+  CHECK_THAT(changed("time: 0.4 s}", "time: 0 s}"), Contains("stall_guard.time = 0 s is not allowed"));
+}
+
 TEST_CASE("bad files: each is refused at its line and column, with key and reason", "[errors]") {
   REQUIRE(message_of(good_files::all()).empty());
   for (const Break& change : kBreaks) {

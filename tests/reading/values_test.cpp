@@ -234,7 +234,11 @@ TEST_CASE("values: a controller comes with its loops, its gains in the units of 
   CHECK_THAT(loops.feed_forward.friction, WithinRel(0.05, 1e-12));
   CHECK_THAT(loops.feed_forward.return_per_angle, WithinRel(0.003, 1e-12));
   CHECK(loops.anti_windup == model::Loops::AntiWindup::none);
-  CHECK(loops.speed_filter == 5e-3);
+  CHECK(controller.speed_filter == 5e-3);
+  CHECK(controller.stall->current == 0.3);
+  CHECK(controller.stall->time == 0.4);
+  CHECK_THAT(controller.heat->highest, WithinRel(363.15, 1e-12));
+  CHECK_THAT(controller.heat->ambient, WithinRel(297.15, 1e-12));
   REQUIRE(scenario.timeline.size() == 9);
   const auto& trapezoid = std::get<model::SetPosition>(scenario.timeline[4].command);
   CHECK_THAT(trapezoid.angle, WithinRel(200 * kPi / 180, 1e-12));
@@ -301,7 +305,7 @@ TEST_CASE("values: scenarios come with a sorted timeline, objects and loads") {
   CHECK(scenario.requirements[0].at_least == 5.0);
   CHECK(scenario.requirements[0].at_most == 50.0);
   CHECK(scenario.requirements[0].unit == "N");
-  CHECK(scenario.requirements[0].place.line == 56 + 2);
+  CHECK(scenario.requirements[0].place.line == 58 + 2);
 }
 
 TEST_CASE("values: a study, every way to vary once") {

@@ -346,13 +346,14 @@ TEST_CASE("control: a sample allocates nothing", "[no-heap]") {
   simulation::State state = simulation::start_state(system);
   stage.look(state);
   std::vector<simulation::DriveCommand> commands(1);
+  std::vector<simulation::Event> events;
   control.take(0, system.scenario.timeline[0].command, 0);
   if (!HeapWatch::works()) return;
   const HeapWatch heap;
   for (int n = 0; n < 100; ++n) {
     state.time = 1e-3 * n;
-    control.sample(stage, state, sensing, commands);
-    control.look(state, 1e-3);
+    control.sample(stage, state, sensing, commands, events);
+    control.look(stage, state, 1e-3);
   }
   CHECK(heap.requests() == 0);
 }

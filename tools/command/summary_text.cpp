@@ -190,6 +190,14 @@ std::string control_text(const simulation::System& system, const Lookup& of) {
       line("slowest move settled after", show(of("control_settling." + name), "s", "s"));
       line("overshoot of a move, at most", percent(of("control_overshoot." + name)));
       line("tracking error, largest / rms", fmt::format("{} / {}", show(of("tracking_error." + name), "rad", "deg"), show(of("tracking_error_rms." + name), "rad", "deg")));
+    } else {
+      line("current that it keeps at the end", show(of("kept_current." + name), "A", "mA"));
+      line("slips seen and tightened", fmt::format("{:g}", of("tightened." + name)));
+    }
+    if (controller.stall || controller.heat) {
+      const double trip = of("trip_time." + name);
+      line("a guard switched off at", std::isnan(trip) ? "never" : show(trip, "s", "s"));
+      if (!std::isnan(trip)) line("from rest under current to safe", show(of("safe_time." + name), "s", "s"));
     }
   }
   for (const auto& supply : system.model().supplies)

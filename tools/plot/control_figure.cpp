@@ -1,5 +1,7 @@
 // What the controllers were asked for, what they saw, and what they did.
 
+#include <array>
+
 #include <fmt/format.h>
 
 #include "plot/time_figure.h"
@@ -42,6 +44,28 @@ void add_loops(const Subject& subject, const std::string& name, const model::Loo
                       false, 1});
 }
 
+// When the hold routine was in which phase.
+Panel phases(const Subject& subject, const std::string& name) {
+  const auto phase = subject.record.column("/drives/" + name + "/control/phase");
+  const auto& time = subject.record.time;
+  const std::array<const char*, 6> names = {"open", "closing", "squeezing", "easing", "holding", "opening"};
+  BarRow row{shortened(name, 12), {}};
+  for (std::size_t k = 1; k < names.size(); ++k) {
+    Bar bar{names[k], color(k - 1), {}};
+    for (std::size_t i = 0; i + 1 < time.size(); ++i) {
+      if (phase[i] != static_cast<double>(k)) continue;
+      if (!bar.when.empty() && bar.when.back().second == time[i])
+        bar.when.back().second = time[i + 1];
+      else
+        bar.when.emplace_back(time[i], time[i + 1]);
+    }
+    if (!bar.when.empty()) row.bars.push_back(std::move(bar));
+  }
+  Panel panel{"hold routine", {}, false, 0};
+  panel.rows.push_back(std::move(row));
+  return panel;
+}
+
 }  // namespace
 
 Script control_figure(const Subject& subject) {
@@ -51,15 +75,34 @@ Script control_figure(const Subject& subject) {
     const record::Record& record = subject.record;
     const std::string drive = "/drives/" + name + "/", base = drive + "control/";
     const auto* loops = std::get_if<model::Loops>(&controller.program);
-    if (loops) add_loops(subject, name, *loops, panels);
+    if (loops) {
+      add_loops(subject, name, *loops, panels);
+    } else {
+      panels.push_back(phases(subject, name));
+      panels.push_back({fmt::format("{} shaft [deg]", shortened(name, 12)),
+                        {{"true", degrees(record.column(drive + "shaft_angle")), "#909090", 1}, {"reading", degrees(record.column(base + "reading")), color(0), 1}},
+                        false, 1});
+    }
     Panel current{fmt::format("{} current [A]", shortened(name, 12)), {}, false, 0.05};
     if (loops && loops->current) current.curves.push_back({"set point", record.column(base + "current_set_point"), "#202020", 2});
+    if (!loops) current.curves.push_back({"limit asked for", record.column(base + "current_limit"), "#202020", 2});
     current.curves.push_back({"true", record.column(drive + "current"), "#909090", 1});
     current.curves.push_back({"reading", record.column(base + "current_reading"), color(0), 1});
     panels.push_back({fmt::format("{} voltage [V]", shortened(name, 12)),
                       {{"asked for", record.column(base + "command"), color(0), 1}, {"at the motor", record.column(drive + "motor_voltage"), "#909090", 1}},
                       false, 0.5});
     panels.push_back(std::move(current));
+    if (controller.heat) {
+      Panel winding{fmt::format("{} winding [°C]", shortened(name, 12)), {}, false, 1};
+      const auto celsius = [](std::vector<double> values) {
+        for (double& value : values) value -= 273.15;
+        return values;
+      };
+      winding.curves.push_back({"true", celsius(record.column(drive + "winding_temperature")), "#909090", 1});
+      winding.curves.push_back({"estimate", celsius(record.column(base + "winding_estimate")), color(0), 1});
+      winding.levels.push_back({"switches off", controller.heat->highest - 273.15, "#c03020"});
+      panels.push_back(std::move(winding));
+    }
   }
   return time_figure(subject, "control", "What the controller asks for and what comes of it", panels);
 }
