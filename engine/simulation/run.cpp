@@ -152,7 +152,7 @@ RunResult run(const System& system, const RunListener& listener) {
         totals.energy += step.energy;
         totals.step = step.step;
         watch.look(stepper.stage(), state, result.events);
-        sensors.look(stepper.stage(), state, off, step.step);
+        sensors.look(stepper.stage(), state, off);
         control.look(stepper.stage(), state, step.step);
         emit_events(known);
         summary.sample(stepper.stage(), state, totals, off);

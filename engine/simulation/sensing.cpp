@@ -6,18 +6,11 @@
 
 #include "drive/noise.h"
 #include "drive/play.h"
+#include "simulation/monotone_cubic.h"
 
 namespace sinewright::simulation {
 
 namespace {
-
-// The cubic from (0, a) to (1, b) whose end slopes are cut to 0 … 3 times the mean slope, so that it does not turn round.
-double between(double a, double slope_a, double b, double slope_b, double share) {
-  const double rise = b - a;
-  const auto cut = [&](double slope) { return rise > 0 ? std::clamp(slope, 0.0, 3 * rise) : std::clamp(slope, 3 * rise, 0.0); };
-  const double p = cut(slope_a), q = cut(slope_b), s = share;
-  return a + s * (p + s * (3 * rise - 2 * p - q + s * (p + q - 2 * rise)));
-}
 
 double seat_ratio(const model::Drive& drive) {
   return drive.sensor->seat == model::Sensor::Seat::rotor ? drive.gearhead.ratio : 1;
@@ -34,6 +27,18 @@ void ErrorSize::add(double error, double by) {
   weight += by;
 }
 
+void ErrorSize::add_line(double first, double last, double by) {
+  worst = std::max({worst, std::abs(first), std::abs(last)});
+  squares += by * (first * first + first * last + last * last) / 3;
+  weight += by;
+}
+
+void ErrorSize::add_line(const Vector3d& first, const Vector3d& last, double by) {
+  worst = std::max({worst, first.norm(), last.norm()});
+  squares += by * (first.squaredNorm() + first.dot(last) + last.squaredNorm()) / 3;
+  weight += by;
+}
+
 double ErrorSize::rms() const { return weight > 0 ? std::sqrt(squares / weight) : 0; }
 
 Sensing::Sensing(const System& system)
@@ -45,6 +50,7 @@ Sensing::Sensing(const System& system)
       next_angle_(system.shafts.size()),
       next_current_(system.shafts.size()),
       angles_(system.shafts.size()),
+      due_(system.shafts.size()),
       currents_(system.shafts.size()),
       angle_errors_(system.shafts.size()),
       current_errors_(system.shafts.size()) {}
@@ -90,6 +96,7 @@ void Sensing::begin(const Stage& stage, const State& state) {
   time_ = state.time;
   for (std::size_t d = 0; d < before_.size(); ++d) {
     const model::Drive& drive = system_.model().drives[d];
+    if (drive.sensor) due_[d].reserve(static_cast<std::size_t>(system_.scenario.solver.max_step / drive.sensor->period) + 2);
     const Before now = before_[d] = look(d, stage, state);
     sensor_rotor_[d] = now.rotor;  // in the middle of its play
     filtered_[d] = now.current;
@@ -99,6 +106,7 @@ void Sensing::begin(const Stage& stage, const State& state) {
     if (const auto* absolute = std::get_if<model::AbsoluteEncoder>(&drive.sensor->kind))
       memory_[d] = drive::power_on(*absolute, sensor_turns(drive), sensor_rotor_[d]);
     take_angle(d, state.time, now.output, sensor_rotor_[d]);
+    due_[d].push_back({state.time, angles_[d]});
   }
 }
 
@@ -108,6 +116,7 @@ void Sensing::advance(const Stage& stage, const State& state, const std::vector<
     const model::Drive& drive = system_.model().drives[d];
     const Before from = before_[d], to = look(d, stage, state);
     before_[d] = to;
+    due_[d].clear();
     if (drive.sensor) {
       const bool powered = drive.sensor->power == model::Sensor::Power::always || !off[d];
       const double turns = sensor_turns(drive), half = sensor_half_play(drive);
@@ -124,13 +133,15 @@ void Sensing::advance(const Stage& stage, const State& state, const std::vector<
         if (time > state.time) break;
         if (!powered || time <= time_) {  // the second: time 0 of a sensor that had no power then
           ++next_angle_[d];
+          due_[d].push_back({time, angles_[d]});
           continue;
         }
         const double share = (time - time_) / h;
-        const double rotor = between(from.rotor, h * from.rotor_speed, to.rotor, h * to.rotor_speed, share);
-        const double output = between(from.output, h * from.output_speed, to.output, h * to.output_speed, share);
+        const double rotor = monotone_cubic(from.rotor, h * from.rotor_speed, to.rotor, h * to.rotor_speed, share);
+        const double output = monotone_cubic(from.output, h * from.output_speed, to.output, h * to.output_speed, share);
         sensor_rotor_[d] = drive::play(sensor_rotor_[d], on_rotor ? rotor : output, half);
         take_angle(d, time, output, sensor_rotor_[d]);
+        due_[d].push_back({time, angles_[d]});
       }
       sensor_rotor_[d] = drive::play(sensor_rotor_[d], on_rotor ? to.rotor : to.output, half);
     }

@@ -27,10 +27,19 @@ struct CurrentReadout {
   drive::CurrentSample sample;
 };
 
-/// Size of an error over all samples.
+/// A time at which a sensor is due, and what it says from then on: a new sample, or without power the last one still.
+struct DueReadout {
+  double time = 0;  ///< [s]
+  AngleReadout readout;
+};
+
+/// Size of an error over all samples, or over time.
 struct ErrorSize {
   double worst = 0, squares = 0, weight = 0;
   void add(double error, double by = 1);
+  /// An error that goes in a straight line from one value to another while the weight `by` passes.
+  void add_line(double first, double last, double by);
+  void add_line(const Vector3d& first, const Vector3d& last, double by);
   [[nodiscard]] double rms() const;
 };
 
@@ -52,6 +61,8 @@ class Sensing {
 
   /// Per drive; of a drive without a sensor it stays as it is.
   [[nodiscard]] const std::vector<AngleReadout>& angles() const { return angles_; }
+  /// Per drive: the times of the last step at which its sensor was due.
+  [[nodiscard]] const std::vector<std::vector<DueReadout>>& due() const { return due_; }
   [[nodiscard]] const std::vector<CurrentReadout>& currents() const { return currents_; }
   [[nodiscard]] const std::vector<AngleErrors>& angle_errors() const { return angle_errors_; }
   [[nodiscard]] const std::vector<ErrorSize>& current_errors() const { return current_errors_; }
@@ -71,6 +82,7 @@ class Sensing {
   std::vector<drive::EncoderMemory> memory_;
   std::vector<std::uint64_t> next_angle_, next_current_;  // numbers of the next samples
   std::vector<AngleReadout> angles_;
+  std::vector<std::vector<DueReadout>> due_;
   std::vector<CurrentReadout> currents_;
   std::vector<AngleErrors> angle_errors_;
   std::vector<ErrorSize> current_errors_;

@@ -8,12 +8,12 @@ SensorWatch::SensorWatch(const System& system) : system_(system), sensing_(syste
 
 void SensorWatch::begin(const Stage& stage, const State& state) {
   sensing_.begin(stage, state);
-  for (TipEstimate& tip : tips_) tip.look(stage, state, sensing_.angles()[tip.drive()], 0);
+  for (TipEstimate& tip : tips_) tip.begin(stage, state, sensing_.angles()[tip.drive()]);
 }
 
-void SensorWatch::look(const Stage& stage, const State& state, const std::vector<bool>& off, double step) {
+void SensorWatch::look(const Stage& stage, const State& state, const std::vector<bool>& off) {
   sensing_.advance(stage, state, off);
-  for (TipEstimate& tip : tips_) tip.look(stage, state, sensing_.angles()[tip.drive()], step);
+  for (TipEstimate& tip : tips_) tip.look(stage, state, sensing_.angles()[tip.drive()], sensing_.due()[tip.drive()]);
 }
 
 const TipEstimate* SensorWatch::tip(std::size_t drive) const {

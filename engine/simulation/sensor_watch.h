@@ -14,8 +14,8 @@ class SensorWatch {
   explicit SensorWatch(const System& system);
 
   void begin(const Stage& stage, const State& state);
-  /// Takes an accepted step. @param off  per drive. @param step  its length [s]. Allocates nothing.
-  void look(const Stage& stage, const State& state, const std::vector<bool>& off, double step);
+  /// Takes an accepted step. @param off  per drive. Allocates nothing.
+  void look(const Stage& stage, const State& state, const std::vector<bool>& off);
 
   [[nodiscard]] const Sensing& sensing() const { return sensing_; }
   /// The fingertip by a drive's sensor; null if it has none, or winds no cord.

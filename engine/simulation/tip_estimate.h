@@ -36,14 +36,18 @@ class TipEstimate {
   /// @param drive  with a sensor and a cord.
   TipEstimate(const System& system, std::size_t drive);
 
-  /// Takes an accepted step. @param step  its length [s]. Allocates nothing.
-  void look(const Stage& stage, const State& state, const AngleReadout& sensed, double step);
+  /// Takes the situation at the start.
+  void begin(const Stage& stage, const State& state, const AngleReadout& sensed);
+  /// Takes an accepted step. Errors are measured when the sensor is due, once with the old reading and once with the new one, so
+  /// that they do not depend on where steps end; in between they are taken as straight lines. Allocates nothing.
+  /// @param sensed  at the end of the step. @param due  in the step.
+  void look(const Stage& stage, const State& state, const AngleReadout& sensed, const std::vector<DueReadout>& due);
 
   [[nodiscard]] std::size_t drive() const { return drive_; }
   [[nodiscard]] const TipReadout& now() const { return now_; }
   /// Hinges whose angles are rebuilt.
   [[nodiscard]] const std::vector<std::size_t>& hinges() const { return firmware_.hinges(); }
-  /// Distance of the told tip from the true one [m], and the length of each cause's part.
+  /// Over time. Distance of the told tip from the true one [m], and the length of each cause's part.
   [[nodiscard]] const ErrorSize& whole() const { return whole_; }
   [[nodiscard]] const ErrorSize& part(TipCause cause) const { return part_[static_cast<std::size_t>(cause)]; }
   /// Error of a rebuilt angle, per hinge of the system [rad].
@@ -56,7 +60,22 @@ class TipEstimate {
   [[nodiscard]] double closed_shaft() const;
 
  private:
+  // The finger at one moment, or how fast it changes there.
+  struct Moment {
+    Vector3d tip = Vector3d::Zero();  // world
+    double shaft = 0;
+    double drawn = 0;                 // cord drawn in by the true angles
+    std::vector<double> angle;        // per hinge of the system
+  };
+  using Parts = std::array<Vector3d, tip_cause_count>;
+
   [[nodiscard]] double drawn(double shaft) const;  // cord drawn in, as the firmware reckons it [m]
+  void see(const Stage& stage, const State& state, Moment& moment, Moment& rate) const;
+  void interpolate(double share, double step);     // fills between_
+  // Adds what was wrong from the last time the sensor was due until now, between_, when it is due again.
+  void add_errors(const DueReadout& due);
+  [[nodiscard]] Parts parts(const AngleReadout& sensed, const Moment& moment) const;
+  void tell(const AngleReadout& sensed);           // fills now_ for now_moment_
 
   const System& system_;
   std::size_t drive_, cord_;
@@ -64,6 +83,12 @@ class TipEstimate {
   FreeClosing firmware_, weighed_;
   TipPlace tip_;
   TipReadout now_;
+  double time_ = 0;
+  Moment now_moment_, now_rate_, before_moment_, before_rate_, between_;
+  // When the sensor was due last: what it has said since, and what was wrong with it at once.
+  DueReadout last_;
+  Parts last_parts_{};
+  std::vector<double> last_angle_error_;
   ErrorSize whole_;
   std::array<ErrorSize, tip_cause_count> part_;
   std::vector<ErrorSize> angle_error_;

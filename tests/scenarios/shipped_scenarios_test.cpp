@@ -59,17 +59,17 @@ double allowed_change(const simulation::SummaryValue& value, const std::vector<s
   if (unit == "rad") size = 1.0;
   if (unit == "s") size = 0.1;
   if (unit == "m") size = 0.01;
-  // An error of the fingertip's place is the greatest difference of two courses of a tip that travels some 0.1 m, at samples while it
-  // is fast: judged by the travel.
-  if (value.key.starts_with("tip_error.")) size = 0.1;
   if (unit == "m/s") size = 0.1;
   if (unit == "N m") size = 0.05;
   if (unit == "A") size = 0.1;
   if (unit == "J") size = 0.01;
   if (unit == "K") size = 100;  // a rise over ambient
   if (unit == "1") size = 1;
+  // What is made of a sensor's count jumps by one step when a reading on the edge of two counts falls to the other side: the largest
+  // error by quantisation is half of one.
+  const double step = value.key.starts_with("tip_error.") ? 2 * of(value.key + ".quantisation") : 0;
   // A temperature is judged by its rise: 1 % of 300 K would hide anything.
-  return std::max(unit == "K" ? 0.0 : 0.01 * std::abs(value.value), 0.005 * size);
+  return std::max({unit == "K" ? 0.0 : 0.01 * std::abs(value.value), 0.005 * size, step});
 }
 
 }  // namespace
