@@ -44,6 +44,69 @@ double read_quantity(const Node& node, const std::string& unit, const Bounds& bo
 
 }  // namespace
 
+Shown::Shown() = default;
+Shown::Shown(std::string given_words, Json given_schema, std::vector<std::shared_ptr<const RecordShown>> given_records)
+    : words(std::move(given_words)), schema(std::move(given_schema)), records(std::move(given_records)) {}
+Shown::Shown(const Shown&) = default;
+Shown::Shown(Shown&&) noexcept = default;
+Shown& Shown::operator=(const Shown&) = default;
+Shown& Shown::operator=(Shown&&) noexcept = default;
+Shown::~Shown() = default;
+
+Shown shown_words(const std::vector<std::string>& words) { return {"one of: " + listed(words), {{"enum", words}}}; }
+
+Shown shown_list(const Shown& item, const std::string& words, std::size_t at_least, std::size_t at_most) {
+  Shown shown{words, {{"type", "array"}, {"items", item.schema}}, item.records};
+  if (at_least > 0) shown.schema["minItems"] = at_least;
+  if (at_most < no_most) shown.schema["maxItems"] = at_most;
+  return shown;
+}
+
+Shown shown_pair(const Shown& a, const Shown& b, const std::string& words) {
+  return {words,
+          {{"type", "array"},
+           {"prefixItems", {a.schema, b.schema}},
+           {"items", {{"anyOf", {a.schema, b.schema}}}},
+           {"minItems", 2},
+           {"maxItems", 2}}};
+}
+
+Shown shown_named(const Shown& value, const std::string& what) {
+  return {"a map from names to " + plural(what),
+          {{"type", "object"}, {"propertyNames", name_schema()}, {"additionalProperties", value.schema}},
+          value.records};
+}
+
+Shown shown_choice(const std::vector<const Shown*>& choices, const std::string& words, const char* rule) {
+  Shown shown;
+  shown.words = words;
+  shown.schema[rule] = Json::array();
+  for (const Shown* choice : choices) {
+    shown.schema[rule].push_back(choice->schema);
+    for (const auto& record : choice->records) shown.records.push_back(record);
+  }
+  return shown;
+}
+
+Shown shown_record(const std::shared_ptr<const RecordShown>& record) {
+  return {"a map, see " + record->name, {{"$ref", "#/$defs/" + record->name}}, {record}};
+}
+
+std::size_t chosen_key(const Node& map, const std::vector<std::string>& keys) {
+  require_map(map, "a map with one of the keys: " + listed(keys));
+  std::size_t chosen = keys.size();
+  for (const auto& child : map.children)
+    for (std::size_t i = 0; i < keys.size(); ++i) {
+      if (child->key != keys[i]) continue;
+      if (chosen < keys.size())
+        throw complaint(child->key_place(), child->path() + " is not allowed beside " + keys[chosen],
+                        "exactly one of: " + listed(keys), "");
+      chosen = i;
+    }
+  if (chosen == keys.size()) throw missing_choice(map, keys);
+  return chosen;
+}
+
 Kind<double> quantity(const std::string& unit, Bounds bounds) {
   Kind<double> kind;
   kind.shown.words = with_bounds(describe_dimension(unit), bounds);

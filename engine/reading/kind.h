@@ -21,11 +21,20 @@ using Json = nlohmann::ordered_json;
 
 struct RecordShown;
 
-/// How a kind of value looks from outside: what the schema and the reference say about it.
+/// How a kind of value looks from outside: what the schema and the reference say about it. Its special members stand in kind.cpp:
+/// written out at every key of every description, they were half of what this floor took to compile.
 struct Shown {
   std::string words;  ///< "a length, such as \"5 mm\"; > 0"
   Json schema;
   std::vector<std::shared_ptr<const RecordShown>> records;  ///< maps with keys of their own, described apart
+
+  Shown();
+  Shown(std::string words, Json schema, std::vector<std::shared_ptr<const RecordShown>> records = {});
+  Shown(const Shown&);
+  Shown(Shown&&) noexcept;
+  Shown& operator=(const Shown&);
+  Shown& operator=(Shown&&) noexcept;
+  ~Shown();
 };
 
 /// A key of a record, for the schema and the reference.
@@ -44,6 +53,14 @@ struct RecordShown {
   std::string about;
   std::vector<FieldShown> fields;
 };
+
+// How lists, pairs, maps and choices look, made of how their parts do.
+[[nodiscard]] Shown shown_words(const std::vector<std::string>& words);
+[[nodiscard]] Shown shown_list(const Shown& item, const std::string& words, std::size_t at_least, std::size_t at_most);
+[[nodiscard]] Shown shown_pair(const Shown& a, const Shown& b, const std::string& words);
+[[nodiscard]] Shown shown_named(const Shown& value, const std::string& what);
+[[nodiscard]] Shown shown_choice(const std::vector<const Shown*>& choices, const std::string& words, const char* rule);
+[[nodiscard]] Shown shown_record(const std::shared_ptr<const RecordShown>& record);
 
 /// The one description of a kind of value: how it is read, and how it is shown in schema and reference.
 template <class T>
@@ -112,8 +129,7 @@ Kind<T> word(std::vector<std::pair<std::string, T>> choices) {
   std::vector<std::string> names;
   for (const auto& choice : choices) names.push_back(choice.first);
   Kind<T> kind;
-  kind.shown.words = "one of: " + listed(names);
-  kind.shown.schema = {{"enum", names}};
+  kind.shown = shown_words(names);
   kind.read = [choices = std::move(choices), names](const Node& node) {
     if (node.kind == Node::Kind::text)
       for (const auto& [name, value] : choices)
@@ -140,17 +156,17 @@ void require_name(const Node& node, const std::string& name);
 /// A map lacks every key of a choice; names the nearest when one is misspelled.
 [[nodiscard]] InvalidInput missing_choice(const Node& map, const std::vector<std::string>& keys);
 
+inline constexpr std::size_t no_most = 1000000;
+
 template <class T>
-Kind<std::vector<T>> list_of(Kind<T> item, const std::string& words, std::size_t at_least = 0,
-                             std::size_t at_most = 1000000) {
+Kind<std::vector<T>> list_of(const Kind<T>& item, const std::string& words, std::size_t at_least = 0,
+                             std::size_t at_most = no_most) {
   Kind<std::vector<T>> kind;
-  kind.shown = {words, {{"type", "array"}, {"items", item.shown.schema}}, item.shown.records};
-  if (at_least > 0) kind.shown.schema["minItems"] = at_least;
-  if (at_most < 1000000) kind.shown.schema["maxItems"] = at_most;
-  kind.read = [item, words, at_least, at_most](const Node& node) {
+  kind.shown = shown_list(item.shown, words, at_least, at_most);
+  kind.read = [read = item.read, words, at_least, at_most](const Node& node) {
     require_list(node, words, at_least, at_most);
     std::vector<T> items;
-    for (const auto& child : node.children) items.push_back(item.read(*child));
+    for (const auto& child : node.children) items.push_back(read(*child));
     return items;
   };
   return kind;
@@ -158,37 +174,29 @@ Kind<std::vector<T>> list_of(Kind<T> item, const std::string& words, std::size_t
 
 /// A list of two unlike values, such as [0.1 s, 5 N].
 template <class A, class B>
-Kind<std::pair<A, B>> pair_of(Kind<A> a, Kind<B> b, const std::string& words) {
+Kind<std::pair<A, B>> pair_of(const Kind<A>& a, const Kind<B>& b, const std::string& words) {
   Kind<std::pair<A, B>> kind;
-  kind.shown.words = words;
-  kind.shown.schema = {{"type", "array"},
-                       {"prefixItems", {a.shown.schema, b.shown.schema}},
-                       {"items", {{"anyOf", {a.shown.schema, b.shown.schema}}}},
-                       {"minItems", 2},
-                       {"maxItems", 2}};
-  kind.read = [a, b, words](const Node& node) {
+  kind.shown = shown_pair(a.shown, b.shown, words);
+  kind.read = [a = a.read, b = b.read, words](const Node& node) {
     require_list(node, words, 2, 2);
-    return std::pair<A, B>{a.read(*node.children[0]), b.read(*node.children[1])};
+    return std::pair<A, B>{a(*node.children[0]), b(*node.children[1])};
   };
   return kind;
 }
 
 /// A map from names, free to choose, to values of one kind. `what` is one such value, for instance "cord".
 template <class T>
-Kind<Named<T>> named(Kind<T> value, const std::string& what) {
+Kind<Named<T>> named(const Kind<T>& value, const std::string& what) {
   Kind<Named<T>> kind;
-  kind.shown = {
-      "a map from names to " + plural(what),
-      {{"type", "object"}, {"propertyNames", name_schema()}, {"additionalProperties", value.shown.schema}},
-      value.shown.records};
-  kind.read = [value, what](const Node& node) {
+  kind.shown = shown_named(value.shown, what);
+  kind.read = [read = value.read, what](const Node& node) {
     require_map(node, "a map from names to " + plural(what));
     Named<T> entries;
     std::vector<std::string> known;
     for (const auto& child : node.children) {
       if (child->added) throw unknown_name_key(*child, what, known_names(node));
       require_name(*child, child->key);
-      entries.push_back({child->key, child.get(), value.read(*child)});
+      entries.push_back({child->key, child.get(), read(*child)});
     }
     return entries;
   };
@@ -202,15 +210,15 @@ struct Way {
   Kind<T> kind;
 };
 
+/// Which of some keys, exactly one of which must be there, a map has.
+[[nodiscard]] std::size_t chosen_key(const Node& map, const std::vector<std::string>& keys);
+
 template <class T>
 Kind<T> any_of(std::vector<Way<T>> ways, const std::string& words) {
   Kind<T> kind;
-  kind.shown.words = words;
-  kind.shown.schema["anyOf"] = Json::array();
-  for (const Way<T>& way : ways) {
-    kind.shown.schema["anyOf"].push_back(way.kind.shown.schema);
-    for (const auto& record : way.kind.shown.records) kind.shown.records.push_back(record);
-  }
+  std::vector<const Shown*> choices;
+  for (const Way<T>& way : ways) choices.push_back(&way.kind.shown);
+  kind.shown = shown_choice(choices, words, "anyOf");
   kind.read = [ways = std::move(ways), words](const Node& node) {
     for (const Way<T>& way : ways)
       if (way.fits(node)) return way.kind.read(node);
@@ -225,37 +233,17 @@ Kind<T> by_key(std::vector<std::pair<std::string, Kind<T>>> kinds) {
   std::vector<std::string> keys;
   for (const auto& entry : kinds) keys.push_back(entry.first);
   Kind<T> kind;
-  kind.shown.words = "a map with one of the keys: " + listed(keys);
-  kind.shown.schema["oneOf"] = Json::array();
-  for (const auto& entry : kinds) {
-    kind.shown.schema["oneOf"].push_back(entry.second.shown.schema);
-    for (const auto& record : entry.second.shown.records) kind.shown.records.push_back(record);
-  }
-  kind.read = [kinds = std::move(kinds), keys](const Node& node) {
-    const std::string needed = "a map with one of the keys: " + listed(keys);
-    require_map(node, needed);
-    const Kind<T>* chosen = nullptr;
-    std::string first;
-    for (const auto& child : node.children) {
-      for (const auto& [key, candidate] : kinds) {
-        if (child->key != key) continue;
-        if (chosen != nullptr)
-          throw complaint(child->key_place(), child->path() + " is not allowed beside " + first,
-                          "exactly one of: " + listed(keys), "");
-        chosen = &candidate;
-        first = key;
-      }
-    }
-    if (chosen == nullptr) throw missing_choice(node, keys);
-    return chosen->read(node);
-  };
+  std::vector<const Shown*> choices;
+  for (const auto& entry : kinds) choices.push_back(&entry.second.shown);
+  kind.shown = shown_choice(choices, "a map with one of the keys: " + listed(keys), "oneOf");
+  kind.read = [kinds = std::move(kinds), keys](const Node& node) { return kinds[chosen_key(node, keys)].second.read(node); };
   return kind;
 }
 
 /// Another kind, computed from the value of this one.
 template <class To, class From>
-Kind<To> turned_into(Kind<From> from, std::function<To(From, const Node&)> convert) {
-  return {from.shown, [from, convert](const Node& node) { return convert(from.read(node), node); }};
+Kind<To> turned_into(const Kind<From>& from, std::function<To(From, const Node&)> convert) {
+  return {from.shown, [read = from.read, convert = std::move(convert)](const Node& node) { return convert(read(node), node); }};
 }
 
 }  // namespace sinewright::reading
