@@ -35,7 +35,21 @@ struct HeldOnPath {
   std::vector<Vector3d> displacement;   ///< world axes [m]; monotone piecewise cubic in between
 };
 
-using Hold = std::variant<HeldFixed, HeldFree, HeldBySpring, HeldOnPath>;
+/// A free object that hangs on an elastic string, or stands under one: the string pulls and never pushes.
+struct HeldByString {
+  Vector3d from = Vector3d::Zero();  ///< its upper end, world [m]
+  Vector3d at = Vector3d::Zero();    ///< where it is tied, object frame [m]
+  std::optional<double> length;      ///< unstretched [m]; none: the distance at the start
+  double stiffness = 0;              ///< [N/m]
+  double damping_time = 0;           ///< damping = stiffness × this [s]
+};
+
+using Hold = std::variant<HeldFixed, HeldFree, HeldBySpring, HeldByString, HeldOnPath>;
+
+/// True when it goes where forces send it.
+[[nodiscard]] inline bool moves_freely(const Hold& hold) {
+  return !std::holds_alternative<HeldFixed>(hold) && !std::holds_alternative<HeldOnPath>(hold);
+}
 
 /// A thing to be grasped.
 struct Object {
@@ -43,6 +57,7 @@ struct Object {
   Vector3d at = Vector3d::Zero();             ///< start position of the object frame in the world [m]
   Matrix3d rotation = Matrix3d::Identity();   ///< start orientation: object axes in the world, as columns
   ContactShape shape;                         ///< in the object frame
+  std::vector<Sphere> feet;                   ///< what touches other objects in place of the shape; same surface
   std::optional<MassProperties> mass;         ///< a free or spring-held object has this, or solids, or both
   std::vector<Solid> solids;
   Hold hold = HeldFixed{};
@@ -59,6 +74,16 @@ struct Load {
   Vector3d direction = Vector3d::UnitY(); ///< unit vector
   bool follows_body = false;              ///< direction given in the body's frame (else in the world's)
   Course force;                           ///< [N]
+};
+
+/// A torque on a body or object.
+struct Twist {
+  std::string name;
+  int body_index = -1;                    ///< into Model::bodies, or −1
+  int object_index = -1;                  ///< into Scenario::objects, or −1
+  Vector3d axis = Vector3d::UnitZ();      ///< unit vector
+  bool follows_body = false;              ///< axis given in the body's frame (else in the world's)
+  Course torque;                          ///< right-handed about the axis [N m]
 };
 
 struct CommandVoltage {
@@ -114,6 +139,7 @@ struct Scenario {
   std::vector<Controller> controllers;              ///< at most one a drive
   std::vector<TimelineEntry> timeline;              ///< sorted by time
   std::vector<Load> loads;
+  std::vector<Twist> twists;
   std::vector<Requirement> requirements;
   SolverSettings solver;
   double record_interval = 1e-3;                    ///< [s]

@@ -27,6 +27,10 @@ Kind<model::Hold> hold() {
   struct OnPath {
     std::vector<PathPlace> path;
   };
+  using model::HeldByString;
+  struct ByString {
+    HeldByString string;
+  };
   Record<HeldBySpring> spring("spring_hold",
                               "A free object tied to its start pose by springs and dampers, in world axes.");
   spring.need("stiffness", &HeldBySpring::stiffness, vector3("N/m", not_negative()), "along x, y and z")
@@ -34,11 +38,21 @@ Kind<model::Hold> hold() {
            "damping = stiffness × this")
       .may("turning_stiffness", &HeldBySpring::turning_stiffness, quantity("N.m/rad", not_negative()),
            Default{"0 N·m/rad"}, "about every axis");
+  Record<HeldByString> string("string_hold", "A free object that hangs on an elastic string, which pulls and never pushes.");
+  string.need("from", &HeldByString::from, vector3("m"), "upper end of the string, in the world")
+      .may("at", &HeldByString::at, vector3("m"), Absent{"the origin"}, "where it is tied, in the object's frame")
+      .may("length", &HeldByString::length, quantity("m", positive()), Absent{"as far as its ends are apart at the start"},
+           "unstretched")
+      .need("stiffness", &HeldByString::stiffness, quantity("N/m", positive()), "force per stretch")
+      .may("damping_time", &HeldByString::damping_time, quantity("s", not_negative()), Default{"0 s"},
+           "damping = stiffness × this");
   Record<PathPlace> place("path_place", "Where a guided object is at a time.");
   place.need("at", &PathPlace::at, quantity("s", not_negative()), "time")
       .need("by", &PathPlace::by, vector3("m"), "displacement from the start pose, world axes");
   Record<BySpring> by_spring("held_by_spring", "Held by springs.");
   by_spring.need("spring", &BySpring::spring, spring.kind(), "the springs");
+  Record<ByString> by_string("held_by_string", "Hung on a string.");
+  by_string.need("string", &ByString::string, string.kind(), "the string");
   Record<OnPath> on_path(
       "held_on_path",
       "The object follows a path without turning, whatever it takes; monotone cubic in between.");
@@ -56,6 +70,9 @@ Kind<model::Hold> hold() {
       by_key<Hold>({{"spring", turned_into<Hold, BySpring>(
                                    by_spring.kind(),
                                    [](const BySpring& value, const Node&) { return Hold(value.spring); })},
+                    {"string", turned_into<Hold, ByString>(
+                                   by_string.kind(),
+                                   [](const ByString& value, const Node&) { return Hold(value.string); })},
                     {"path", turned_into<Hold, OnPath>(on_path.kind(), [](const OnPath& value, const Node&) {
                        model::HeldOnPath path;
                        for (const PathPlace& at : value.path) {
@@ -65,11 +82,15 @@ Kind<model::Hold> hold() {
                        return Hold(path);
                      })}});
   return any_of<Hold>({{is_text, words}, {is_map, maps}},
-                      "fixed, free, or a map with the key spring or path");
+                      "fixed, free, or a map with the key spring, string or path");
 }
 
 Kind<WrittenObject> object() {
-  Record<WrittenObject> record("object", "A thing to be grasped.");
+  using model::Sphere;
+  Record<Sphere> foot("foot", "A ball that touches other objects; it has no mass.");
+  foot.need("center", &Sphere::center, vector3("m"), "in the object's frame")
+      .need("radius", &Sphere::radius, quantity("m", positive()), "radius");
+  Record<WrittenObject> record("object", "A thing to be grasped. Things touch each other, too: a fixed box is a table.");
   add_shapes(record, &WrittenObject::shape);
   record.need("surface", &WrittenObject::surface, name_of("surface"), "what covers it")
       .may("at", &WrittenObject::at, vector3("m"), Absent{"the origin"},
@@ -78,16 +99,21 @@ Kind<WrittenObject> object() {
            "start orientation in the world")
       .need("hold", &WrittenObject::hold, hold(), "what holds it")
       .may("mass", &WrittenObject::mass, mass_properties(), Absent{"none"},
-           "mass as numbers; a free or spring-held object has this, or solids, or both")
+           "mass as numbers; an object that can move has this, or solids, or both")
       .may("solids", &WrittenObject::solids, list_of(solid(), "a list of solids", 1), Absent{"none"},
            "primitives and parts that give mass")
+      .may("feet", &WrittenObject::feet, list_of(foot.kind(), "a list of feet", 1), Absent{"its shape stands on others"},
+           "small balls on which it stands on other objects, in place of its shape: a flat face would touch at one point only. "
+           "Fingers touch the shape")
       .may("split_normal", &WrittenObject::split_normal, direction(), Absent{"[0, 1, 0]"},
            "world direction normal to the plane of the split-cylinder reading")
       .check([](WrittenObject& value, const Node& node) {
-        const bool moves = std::holds_alternative<model::HeldFree>(value.hold) ||
-                           std::holds_alternative<model::HeldBySpring>(value.hold);
-        if (moves && !value.mass && value.solids.empty())
-          throw missing(node, "mass", "a free or spring-held object has 'mass', or 'solids', or both");
+        if (model::moves_freely(value.hold) && !value.mass && value.solids.empty())
+          throw missing(node, "mass", "an object that can move has 'mass', or 'solids', or both");
+        const auto* string = std::get_if<model::HeldByString>(&value.hold);
+        if (string && !string->length && (value.at + value.rotation * string->at - string->from).norm() < 1e-6)
+          throw not_allowed(*node.find("hold")->find("string")->find("from"), "a place apart from where the string is tied",
+                            "a string has a length");
       });
   return record.kind();
 }
@@ -178,6 +204,16 @@ Kind<WrittenLoad> load() {
   return record.kind();
 }
 
+Kind<WrittenTwist> twist() {
+  Record<WrittenTwist> record("twist", "A torque on a body or object; linear between the given times, constant outside.");
+  record.need("on", &WrittenTwist::on, name_of("body or object"), "what it acts on")
+      .need("axis", &WrittenTwist::axis, direction(), "about which it turns, by the right-hand rule")
+      .may("follows_body", &WrittenTwist::follows_body, yes_no(), Default{"false"},
+           "the axis is in the frame of what it acts on, else in the world")
+      .need("torque", &WrittenTwist::torque, course("N.m"), "the torque");
+  return record.kind();
+}
+
 }  // namespace
 
 Kind<ScenarioFile> scenario_file() {
@@ -224,6 +260,7 @@ Kind<ScenarioFile> scenario_file() {
       .may("timeline", &ScenarioFile::timeline, list_of(command(), "a list of commands"), Absent{"no power"},
            "commands to the drives, in any order")
       .may("loads", &ScenarioFile::loads, named(load(), "load"), Absent{"none"}, "forces from outside")
+      .may("twists", &ScenarioFile::twists, named(twist(), "twist"), Absent{"none"}, "torques from outside")
       .may("solver", &ScenarioFile::solver, solver.kind(), Absent{"the defaults"}, "accuracy and steps")
       .may("record", &ScenarioFile::record_interval, interval, Absent{"every 1 ms"},
            "how often a row is written")

@@ -60,26 +60,28 @@ void resolve_objects(const ScenarioFile& file, const Forms& forms, model::Scenar
     object.shape = {entry.name, forms(written.shape), find_name(written.surface, "surface", surfaces)};
     object.mass = written.mass;
     object.solids = resolve_solids(written.solids, scenario.model.materials, forms);
+    object.feet = written.feet;
     object.hold = written.hold;
     object.split_normal = written.split_normal;
     scenario.objects.push_back(std::move(object));
   }
 }
 
+bool friction_known(const model::Model& model, int a, int b) {
+  return std::any_of(model.pairs.begin(), model.pairs.end(), [&](const model::SurfacePair& pair) {
+    return (pair.a == a && pair.b == b) || (pair.a == b && pair.b == a);
+  });
+}
+
 // Whatever can touch needs a friction: each surface of a body with that of each object.
 void check_pairs(const ScenarioFile& file, const model::Scenario& scenario) {
   const model::Model& model = scenario.model;
-  const auto known = [&](int a, int b) {
-    return std::any_of(model.pairs.begin(), model.pairs.end(), [&](const model::SurfacePair& pair) {
-      return (pair.a == a && pair.b == b) || (pair.a == b && pair.b == a);
-    });
-  };
   for (std::size_t i = 0; i < scenario.objects.size(); ++i) {
     const int own = scenario.objects[i].shape.surface;
     const Name& name = file.objects[i].value.surface;
     for (const model::Body& body : model.bodies)
       for (const model::ContactShape& shape : body.shapes)
-        if (!known(shape.surface, own))
+        if (!friction_known(model, shape.surface, own))
           throw complaint(
               name.node->place(),
               fmt::format("{} = {} is not allowed: its friction against {} is not given", name.node->path(),
@@ -89,6 +91,23 @@ void check_pairs(const ScenarioFile& file, const model::Scenario& scenario) {
               fmt::format("the shape {} of {} is covered with {}", shape.name, body.name,
                           model.surfaces[static_cast<std::size_t>(shape.surface)].name));
   }
+}
+
+// And each surface of an object with that of another that it can meet.
+void check_object_pairs(const ScenarioFile& file, const model::Scenario& scenario) {
+  const model::Model& model = scenario.model;
+  for (std::size_t i = 0; i < scenario.objects.size(); ++i)
+    for (std::size_t j = 0; j < i; ++j) {
+      const model::Object &one = scenario.objects[i], &other = scenario.objects[j];
+      if (!model::moves_freely(one.hold) && !model::moves_freely(other.hold)) continue;
+      if (friction_known(model, one.shape.surface, other.shape.surface)) continue;
+      const Name& name = file.objects[i].value.surface;
+      const std::string& against = model.surfaces[static_cast<std::size_t>(other.shape.surface)].name;
+      throw complaint(name.node->place(),
+                      fmt::format("{} = {} is not allowed: its friction against {} is not given", name.node->path(), name.text, against),
+                      fmt::format("an entry in friction_pairs between {} and {}", against, name.text),
+                      fmt::format("the object {} is covered with {}, and the two may touch", other.name, against));
+    }
 }
 
 void resolve_controllers(const ScenarioFile& file, model::Scenario& scenario) {
@@ -177,6 +196,22 @@ void resolve_loads(const ScenarioFile& file, model::Scenario& scenario) {
   }
 }
 
+void resolve_twists(const ScenarioFile& file, model::Scenario& scenario) {
+  std::vector<std::string> both = names_of(scenario.model.bodies);
+  const int n_bodies = static_cast<int>(both.size());
+  for (const std::string& object : names_of(scenario.objects)) both.push_back(object);
+  for (const Entry<WrittenTwist>& entry : file.twists) {
+    model::Twist twist;
+    twist.name = entry.name;
+    const int index = find_name(entry.value.on, "body or object", both);
+    (index < n_bodies ? twist.body_index : twist.object_index) = index < n_bodies ? index : index - n_bodies;
+    twist.axis = entry.value.axis;
+    twist.follows_body = entry.value.follows_body;
+    twist.torque = entry.value.torque;
+    scenario.twists.push_back(std::move(twist));
+  }
+}
+
 }  // namespace
 
 model::Scenario resolve_scenario(const ScenarioFile& file, model::Model model, const Forms& forms, const Motions& motions) {
@@ -192,9 +227,11 @@ model::Scenario resolve_scenario(const ScenarioFile& file, model::Model model, c
   resolve_start(file, scenario);
   resolve_objects(file, forms, scenario);
   check_pairs(file, scenario);
+  check_object_pairs(file, scenario);
   resolve_controllers(file, scenario);
   resolve_timeline(file, motions, scenario);
   resolve_loads(file, scenario);
+  resolve_twists(file, scenario);
   scenario.requirements = requirements_of(file.require);
   return scenario;
 }

@@ -169,6 +169,7 @@ struct WrittenObject {
   Name surface;
   std::optional<model::MassProperties> mass;
   std::vector<WrittenSolid> solids;
+  std::vector<model::Sphere> feet;
   model::Hold hold;
   Vector3d split_normal = Vector3d::UnitY();
 };
@@ -220,6 +221,13 @@ struct WrittenLoad {
   std::optional<double> weight;  // a mass [kg]
 };
 
+struct WrittenTwist {
+  Name on;
+  Vector3d axis = Vector3d::UnitZ();
+  bool follows_body = false;
+  model::Course torque;
+};
+
 struct WrittenRequirement {
   std::string quantity;
   std::optional<Quantity> at_least, at_most;
@@ -237,6 +245,7 @@ struct ScenarioFile : Heading {
   Named<WrittenController> controllers;
   std::vector<WrittenCommand> timeline;
   Named<WrittenLoad> loads;
+  Named<WrittenTwist> twists;
   model::SolverSettings solver;
   double record_interval = 1e-3;
   std::vector<WrittenRequirement> require;

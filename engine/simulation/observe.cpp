@@ -157,7 +157,7 @@ void visit(const System& system, const Stage& stage, const State& state, const T
     one(base, "friction_force", "N", "size of the friction force", r.tangent_force.norm());
     one(base, "gap", "m", "distance of the surfaces, negative when pressed in", r.closest.gap);
     one(base, "slips", "1", "1 while the contact slides", r.slips ? 1.0 : 0.0);
-    many(base, "force", "N", "whole force on the phalanx, world axes", axes, r.force.data(), 3);
+    many(base, "force", "N", "whole force on the phalanx (on the first of two objects), world axes", axes, r.force.data(), 3);
     many(base, "point", "m", "where it acts, world", axes, r.point.data(), 3);
   }
   for (std::size_t o = 0; o < system.scenario.objects.size(); ++o) {
@@ -229,10 +229,11 @@ double split_force(const System& system, const Stage& stage, std::size_t object)
   const Vector3d& center = stage.kinematics.pose[at(system.link_of_object[object])].p;
   double force = 0;
   for (std::size_t i = 0; i < system.contacts.size(); ++i) {
-    if (system.contacts[i].object != static_cast<int>(object)) continue;
+    const bool rides = system.contacts[i].rider == static_cast<int>(object);
+    if (system.contacts[i].object != static_cast<int>(object) && !rides) continue;
     const ContactResult& r = stage.contact[i];
-    // The force on the object is −r.force; pressing towards the other half is along −normal.
-    if ((r.point - center).dot(normal) > 0) force += r.force.dot(normal);
+    // The force on the object is −r.force, that on a rider r.force; pressing towards the other half is along −normal.
+    if ((r.point - center).dot(normal) > 0) force += (rides ? -1 : 1) * r.force.dot(normal);
   }
   return force;
 }

@@ -23,6 +23,7 @@ std::vector<double> breakpoints(const model::Scenario& scenario) {
     if (const auto* voltage = std::get_if<model::CommandVoltage>(&entry.command)) times.push_back(entry.time + voltage->over);
   }
   for (const auto& load : scenario.loads) times.insert(times.end(), load.force.time.begin(), load.force.time.end());
+  for (const auto& twist : scenario.twists) times.insert(times.end(), twist.torque.time.begin(), twist.torque.time.end());
   for (const auto& object : scenario.objects)
     if (const auto* path = std::get_if<model::HeldOnPath>(&object.hold))
       times.insert(times.end(), path->time.begin(), path->time.end());

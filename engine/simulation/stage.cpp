@@ -284,6 +284,7 @@ void Stage::evaluate_objects() {
   for (std::size_t o = 0; o < system_.scenario.objects.size(); ++o) {
     const model::Object& object = system_.scenario.objects[o];
     const auto* spring = std::get_if<model::HeldBySpring>(&object.hold);
+    if (const auto* string = std::get_if<model::HeldByString>(&object.hold)) evaluate_string(object, *string, system_.link_of_object[o]);
     if (!spring) continue;
     const int link_index = system_.link_of_object[o];
     const dynamics::Link& link = system_.tree.links[at(link_index)];
@@ -307,8 +308,42 @@ void Stage::evaluate_objects() {
   }
 }
 
+void Stage::evaluate_string(const model::Object& object, const model::HeldByString& string, int link_index) {
+  const double length = string.length.value_or((object.at + object.rotation * string.at - string.from).norm());
+  const auto& pose = kinematics.pose[at(link_index)];
+  const Vector3d point = pose * string.at, way = string.from - point;
+  const double distance = way.norm(), longer = distance - length;
+  if (longer <= 0) return;
+  const Vector3d along = way / distance;
+  const double rate = -along.dot(kinematics.velocity[at(link_index)].at(point));
+  const double elastic = string.stiffness * longer;
+  const double tension = std::max(0.0, elastic + string.stiffness * string.damping_time * rate);
+  external_[at(link_index)] += force_at(point, tension * along);
+  object_energy_ += 0.5 * elastic * longer;
+  object_damping_power_ += (tension - elastic) * rate;
+  if (tension == 0) return;
+  // −dF/dv: stiff along the string, and across it by the tension, which turns with the string.
+  const Eigen::Matrix3d lengthwise = along * along.transpose();
+  const Eigen::Matrix3d by_velocity = string.stiffness * (a_ + string.damping_time) * lengthwise +
+                                      (a_ * tension / distance) * (Eigen::Matrix3d::Identity() - lengthwise);
+  const Vector3d r = point - pose.p;
+  Eigen::Matrix<double, 3, 6> motion;  // of the point, by angular velocity and the origin's velocity
+  motion << 0, r.z(), -r.y(), 1, 0, 0, -r.z(), 0, r.x(), 0, 1, 0, r.y(), -r.x(), 0, 0, 0, 1;
+  const int first = system_.tree.links[at(link_index)].v;
+  rows_.A.block<6, 6>(first, first) += motion.transpose() * by_velocity * motion;
+}
+
 void Stage::evaluate_loads() {
   load_power_ = 0;
+  for (const model::Twist& twist : system_.scenario.twists) {
+    const double value = value_at(twist.torque, time_);
+    if (value == 0) continue;
+    const int link = twist.body_index >= 0 ? system_.link_of_body[at(twist.body_index)]
+                                           : system_.link_of_object[at(twist.object_index)];
+    const Vector3d axis = twist.follows_body ? Vector3d(kinematics.pose[at(link)].R * twist.axis) : twist.axis;
+    external_[at(link)].moment += value * axis;
+    load_power_ += value * axis.dot(kinematics.velocity[at(link)].angular);
+  }
   for (const model::Load& load : system_.scenario.loads) {
     const double value = value_at(load.force, time_);
     if (value == 0) continue;
@@ -744,6 +779,8 @@ void Stage::powers(const StageBase& base, Ledger& p) const {
     const double spring_rate = system_.contacts[i].law.tangential_stiffness *
                                0.5 * (r.spring.squaredNorm() - base.spring[i].squaredNorm()) / a_;
     account(Account::contact_friction) -= r.tangent_force.dot(r.velocity) + spring_rate;
+    if (system_.tree.links[at(system_.contacts[i].link_a)].kind == JointKind::prescribed)
+      account(Account::prescribed_motion) -= r.force.dot(kinematics.velocity[at(system_.contacts[i].link_a)].at(r.point));
     if (system_.tree.links[at(system_.contacts[i].link_b)].kind == JointKind::prescribed) {
       const Vector3d object_velocity = kinematics.velocity[at(system_.contacts[i].link_b)].at(r.point);
       account(Account::prescribed_motion) += r.force.dot(object_velocity);  // the contact pushes the object with −force

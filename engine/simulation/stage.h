@@ -128,6 +128,7 @@ class Stage {
   void evaluate_cords(const State& start, const StageBase& base);
   void evaluate_contacts(const StageBase& base);
   void evaluate_objects();
+  void evaluate_string(const model::Object& object, const model::HeldByString& string, int link_index);
   void evaluate_loads();
   void evaluate_hinges(const State& start);
   void evaluate_shafts(const State& start, const StageBase& base, const std::vector<DriveCommand>& commands);

@@ -110,9 +110,10 @@ SummaryBuilder::SummaryBuilder(const System& system)
       object_speed_(system.scenario.objects.size()),
       object_contacts_(system.scenario.objects.size()) {}
 
-// What a palm or another fixed body carries is no grip of the finger's.
+// What a palm, another fixed body or a table carries is no grip of the finger's.
 bool SummaryBuilder::on_phalanx(std::size_t contact) const {
-  return system_.model().bodies[at(system_.contacts[contact].body)].hinge.has_value();
+  const int body = system_.contacts[contact].body;
+  return body >= 0 && system_.model().bodies[at(body)].hinge.has_value();
 }
 
 SummaryBuilder::Snapshot SummaryBuilder::take(const Stage& stage, const State& state, const Totals& totals) const {
@@ -190,7 +191,8 @@ void SummaryBuilder::sample(const Stage& stage, const State& state, const Totals
     object_speed_[o] = stage.kinematics.velocity[link].at(place).norm();
     object_contacts_[o] = 0;
     for (std::size_t i = 0; i < system_.contacts.size(); ++i)
-      if (system_.contacts[i].object == static_cast<int>(o) && stage.contact[i].normal_force > 0) ++object_contacts_[o];
+      if (system_.contacts[i].body >= 0 && system_.contacts[i].object == static_cast<int>(o) && stage.contact[i].normal_force > 0)
+        ++object_contacts_[o];
   }
   worst_residual_ = std::max(worst_residual_, std::abs(energy_residual(stage, totals)));
   double turned_over = energy_in(totals.energy);
@@ -255,7 +257,7 @@ std::vector<SummaryValue> SummaryBuilder::finish() const {
     add("split_force." + name, closed_.split[o], "N", "split-cylinder reading at the end of closing");
     add("object_shift." + name, object_shift_[o], "m", "distance from the start to the end of the run");
     add("object_speed." + name, object_speed_[o], "m/s", "at the end of the run");
-    add("object_contacts." + name, object_contacts_[o], "1", "contacts at the end of the run");
+    add("object_contacts." + name, object_contacts_[o], "1", "contacts with palm and phalanges at the end of the run");
   }
   const std::vector<double> opening = opening_ratios();
   for (std::size_t j = 0; j < system_.hinges.size(); ++j) {

@@ -162,7 +162,7 @@ System::System(model::Scenario given) : scenario(std::move(given)) {
         if (scenario.objects.size() > 1) name += "@" + object.name;
         const double radius = contact::effective_radius(shape.shape, object.shape.shape);
         const auto& pair = pair_of(m, shape.surface, object.shape.surface);
-        contacts.push_back({std::move(name), static_cast<int>(b), static_cast<int>(o), link_of_body[b],
+        contacts.push_back({std::move(name), static_cast<int>(b), -1, static_cast<int>(o), link_of_body[b],
                             link_of_object[o], contact::ShapePair(shape.shape, object.shape.shape),
                             contact::combine(m.surfaces[static_cast<std::size_t>(shape.surface)],
                                              m.surfaces[static_cast<std::size_t>(object.shape.surface)], pair.friction,
@@ -171,6 +171,33 @@ System::System(model::Scenario given) : scenario(std::move(given)) {
       }
     }
   }
+  add_object_contacts();
+}
+
+void System::add_object_contacts() {
+  const model::Model& m = scenario.model;
+  const auto& objects = scenario.objects;
+  for (std::size_t i = 0; i < objects.size(); ++i)
+    for (std::size_t j = i + 1; j < objects.size(); ++j) {
+      if (!model::moves_freely(objects[i].hold) && !model::moves_freely(objects[j].hold)) continue;
+      const bool second_rides = objects[i].feet.empty() && (!objects[j].feet.empty() || !model::moves_freely(objects[i].hold));
+      const std::size_t r = second_rides ? j : i, o = second_rides ? i : j;
+      const model::Object &rider = objects[r], &object = objects[o];
+      std::vector<std::pair<std::string, model::Shape>> shapes;
+      for (std::size_t f = 0; f < rider.feet.size(); ++f)
+        shapes.emplace_back(fmt::format("{}.foot{}@{}", rider.name, f + 1, object.name), rider.feet[f]);
+      if (shapes.empty()) shapes.emplace_back(fmt::format("{}@{}", rider.name, object.name), rider.shape.shape);
+      const auto surface = [&](const model::Object& of) -> const model::Surface& {
+        return m.surfaces[static_cast<std::size_t>(of.shape.surface)];
+      };
+      const auto& pair = pair_of(m, rider.shape.surface, object.shape.surface);
+      for (auto& [name, shape] : shapes)
+        contacts.push_back({name, -1, static_cast<int>(r), static_cast<int>(o), link_of_object[r], link_of_object[o],
+                            contact::ShapePair(shape, object.shape.shape),
+                            contact::combine(surface(rider), surface(object), pair.friction,
+                                             contact::effective_radius(shape, object.shape.shape), reference_contact_force),
+                            contact::bounding_sphere(shape), contact::bounding_sphere(object.shape.shape)});
+    }
 }
 
 }  // namespace sinewright::simulation

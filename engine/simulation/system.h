@@ -46,12 +46,14 @@ struct CordSystem {
   std::optional<drive::CordPulley> pulley;  ///< of a cord that a drive winds
 };
 
-/// A shape of a body and an object that may touch.
+/// A shape of a body and an object that may touch, or two objects.
 struct ContactCandidate {
-  std::string name;  ///< "<body>" or "<body>.<shape>", unique; with "@<object>" where there are several objects
-  int body = -1;
+  std::string name;  ///< "<body>" or "<body>.<shape>", unique; with "@<object>" where there are several objects; "<rider>@<object>"
+                     ///< or "<rider>.foot1@<object>" between objects
+  int body = -1;     ///< −1 between objects
+  int rider = -1;    ///< the object in place of a body, else −1
   int object = -1;
-  int link_a = -1;   ///< of the body
+  int link_a = -1;   ///< of the body or rider
   int link_b = -1;   ///< of the object
   contact::ShapePair shapes;
   contact::ContactPair law;
@@ -80,6 +82,9 @@ struct System {
   int ledger_size = 0;
 
   [[nodiscard]] const model::Model& model() const { return scenario.model; }
+
+ private:
+  void add_object_contacts();
 };
 
 /// Value of a course at a time: linear between points, constant outside.

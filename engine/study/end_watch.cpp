@@ -17,7 +17,7 @@ double joint_angle(const simulation::System& system, const simulation::State& st
 int contacts_of(const simulation::System& system, const simulation::Stage& stage, std::size_t object) {
   int count = 0;
   for (std::size_t c = 0; c < system.contacts.size(); ++c)
-    if (system.contacts[c].object == static_cast<int>(object) && stage.contact[c].normal_force > 0) ++count;
+    if (system.contacts[c].body >= 0 && system.contacts[c].object == static_cast<int>(object) && stage.contact[c].normal_force > 0) ++count;
   return count;
 }
 

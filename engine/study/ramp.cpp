@@ -41,6 +41,8 @@ double force_against(const simulation::System& system, const simulation::Stage& 
   for (std::size_t c = 0; c < system.contacts.size(); ++c) {
     const auto& contact = system.contacts[c];
     if (system.scenario.objects[at(contact.object)].name == rise.object) sum += stage.contact[c].force.dot(rise.direction);
+    if (contact.rider >= 0 && system.scenario.objects[at(contact.rider)].name == rise.object)
+      sum -= stage.contact[c].force.dot(rise.direction);
   }
   return sum;  // the force on the bodies along the way is the force on the object against it
 }

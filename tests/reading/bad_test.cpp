@@ -286,9 +286,13 @@ const Break kBreaks[] = {
   {"scenario.yaml", "hold: fixed", "hold: @@tied", "objects.cylinder.hold = tied is not allowed", "one of: fixed, free"},
   {"scenario.yaml", "hold: fixed", "hold: @@[fixed]", "objects.cylinder.hold = (a list of 1) is not allowed", "fixed, free, or a map"},
   {"scenario.yaml", "  cylinder:\n    at", "  cylinder:\n    @@wrong: 1\n    at", "objects.cylinder.wrong is not a known key", "one of: sphere"},
-  {"scenario.yaml", "  wedge:\n    box: {size: [10 mm, 10 mm, 10 mm]}\n    surface: shell\n    hold: {path: [{at: 0 s, by: [0 mm, 0 mm, 0 mm]}, {at: 1 s, by: [0 mm, 5 mm, 0 mm]}]}", "  @@wedge:\n    box: {size: [10 mm, 10 mm, 10 mm]}\n    surface: shell\n    hold: free", "objects.wedge.mass is missing", "a free or spring-held object"},
+  {"scenario.yaml", "  wedge:\n    box: {size: [10 mm, 10 mm, 10 mm]}\n    surface: shell\n    hold: {path: [{at: 0 s, by: [0 mm, 0 mm, 0 mm]}, {at: 1 s, by: [0 mm, 5 mm, 0 mm]}]}", "  @@wedge:\n    box: {size: [10 mm, 10 mm, 10 mm]}\n    surface: shell\n    hold: free", "objects.wedge.mass is missing", "an object that can move has"},
   {"scenario.yaml", "{at: 1 s, by", "{at: @@0 s, by", "objects.wedge.hold.path.1.at = 0 s is not allowed", "after the one before"},
   {"scenario.yaml", "  wedge:", "  @@tip:", "objects.tip: the name is not allowed", "that no body of the model has"},
+  {"scenario.yaml", "  ball:\n    sphere: {radius: 10 mm}\n    surface: shell", "  ball:\n    sphere: {radius: 10 mm}\n    surface: @@felt", "objects.ball.surface = felt is not allowed: its friction against shell is not given", "friction_pairs between shell and felt"},
+  {"scenario.yaml", "twists:\n  unscrew: {on: knob,", "twists:\n  unscrew: {on: @@knop,", "twists.unscrew.on = knop is not allowed: there is no such body or object", "nearest known body or object is 'knob'"},
+  {"scenario.yaml", "length: 95 mm, stiffness: 2 kN/m", "length: 95 mm, stiffness: @@0 kN/m", "objects.lamp.hold.string.stiffness = 0 kN/m is not allowed", "> 0"},
+  {"scenario.yaml", "from: [0 mm, 300 mm, 0 mm], at: [0 mm, 8 mm, 0 mm], length: 95 mm,", "from: @@[0 mm, 208 mm, 0 mm], at: [0 mm, 8 mm, 0 mm],", "objects.lamp.hold.string.from = (a list of 3) is not allowed", "apart from where the string is tied"},
   {"scenario.yaml", "    cylinder: {axis: [0, 0, 1], radius: 20 mm, length: 80 mm}\n    surface: shell", "    cylinder: {radius: 20 mm, length: 80 mm}\n    surface: @@pad", "objects.cylinder.surface = pad is not allowed: its friction against pad is not given", "friction_pairs between pad and pad"},
   {"scenario.yaml", "on: tip", "on: @@tap", "loads.push.on = tap is not allowed: there is no such body or object", "nearest known body or object is 'tip'"},
   {"scenario.yaml", "[1 s, 20 N]]", "[@@0 s, 20 N]]", "loads.push.force.1.0 = 0 s is not allowed", "after the one before"},
@@ -409,7 +413,7 @@ TEST_CASE("bad files: a hold routine's keys, its guards and what it is asked for
     texts[2].second = text.replace(at, old_text.size(), new_text);
     return message_of(texts);
   };
-  CHECK_THAT(changed("touch_current: 0.2 A", "touch_current: 0.3 A"), StartsWith("scenario.yaml:34:66: ") && Contains("touch_current = 0.3 A is not allowed") && Contains("below approach_current"));
+  CHECK_THAT(changed("touch_current: 0.2 A", "touch_current: 0.3 A"), StartsWith("scenario.yaml:41:66: ") && Contains("touch_current = 0.3 A is not allowed") && Contains("below approach_current"));
   CHECK_THAT(changed("watch: 0.1 s, ", ""), Contains("controllers.flexor.hold.watch is missing"));
   CHECK_THAT(changed("slip_back: 3 deg", "slip_back: 0 deg"), Contains("slip_back = 0 deg is not allowed") && Contains("> 0"));
   CHECK_THAT(changed("hold: grasp", "hold: squeeze"), Contains("hold = squeeze is not allowed") && Contains("grasp, release"));

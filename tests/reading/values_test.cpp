@@ -31,9 +31,9 @@ TEST_CASE("values: parts come in SI, with their sources") {
   CHECK_THAT(model.materials[0].density, WithinRel(930.0, 1e-12));
   CHECK(model.materials[0].modulus == 1.7e9);
   CHECK(model.materials[0].source == "invented");
-  REQUIRE(model.surfaces.size() == 2);
+  REQUIRE(model.surfaces.size() == 3);
   CHECK(model.surfaces[1].damping == 0.1);
-  REQUIRE(model.pairs.size() == 1);
+  REQUIRE(model.pairs.size() == 3);
   CHECK(model.surfaces[static_cast<std::size_t>(model.pairs[0].a)].name == "pad");
   CHECK(model.surfaces[static_cast<std::size_t>(model.pairs[0].b)].name == "shell");
   CHECK(model.pairs[0].friction == 0.8);
@@ -239,6 +239,19 @@ TEST_CASE("values: a controller comes with its loops, its gains in the units of 
   CHECK(controller.stall->time == 0.4);
   CHECK_THAT(controller.heat->highest, WithinRel(363.15, 1e-12));
   CHECK_THAT(controller.heat->ambient, WithinRel(297.15, 1e-12));
+  REQUIRE(scenario.objects[3].feet.size() == 2);
+  check_near(scenario.objects[3].feet[0].center, Vector3d(3e-3, -5e-3, 0));
+  const auto& string = std::get<model::HeldByString>(scenario.objects[4].hold);
+  check_near(string.from, Vector3d(0, 0.3, 0));
+  check_near(string.at, Vector3d(0, 8e-3, 0));
+  CHECK_THAT(string.length.value(), WithinRel(0.095, 1e-12));
+  CHECK(string.stiffness == 2000);
+  REQUIRE(scenario.twists.size() == 1);
+  CHECK(scenario.twists[0].object_index == 3);
+  CHECK(scenario.twists[0].body_index == -1);
+  CHECK(scenario.twists[0].follows_body);
+  check_near(scenario.twists[0].axis, Vector3d::UnitY());
+  CHECK_THAT(scenario.twists[0].torque.value[1], WithinRel(0.03, 1e-12));
   REQUIRE(scenario.timeline.size() == 9);
   const auto& trapezoid = std::get<model::SetPosition>(scenario.timeline[4].command);
   CHECK_THAT(trapezoid.angle, WithinRel(200 * kPi / 180, 1e-12));
@@ -275,7 +288,7 @@ TEST_CASE("values: scenarios come with a sorted timeline, objects and loads") {
   REQUIRE(scenario.start_angles.size() == 1);
   CHECK(scenario.start_angles[0].first == 1);
   CHECK_THAT(scenario.start_angles[0].second, WithinRel(kPi / 36, 1e-12));
-  REQUIRE(scenario.objects.size() == 4);
+  REQUIRE(scenario.objects.size() == 5);
   check_near(scenario.objects[0].rotation * Vector3d::UnitZ(), -Vector3d::UnitY());
   CHECK(std::holds_alternative<model::HeldFixed>(scenario.objects[0].hold));
   CHECK(std::get<model::HeldBySpring>(scenario.objects[1].hold).damping_time == 0.01);
@@ -305,7 +318,7 @@ TEST_CASE("values: scenarios come with a sorted timeline, objects and loads") {
   CHECK(scenario.requirements[0].at_least == 5.0);
   CHECK(scenario.requirements[0].at_most == 50.0);
   CHECK(scenario.requirements[0].unit == "N");
-  CHECK(scenario.requirements[0].place.line == 58 + 2);
+  CHECK(scenario.requirements[0].place.line == 58 + 11);
 }
 
 TEST_CASE("values: a study, every way to vary once") {

@@ -133,12 +133,19 @@ std::vector<std::string> asked(const Run& run) {
     const double most = load.force.value.empty() ? 0 : *std::max_element(load.force.value.begin(), load.force.value.end());
     list.push_back(fmt::format("load {}: up to {:.4g} N on {}", load.name, most, load.body));
   }
+  for (const auto& twist : s.twists) {
+    const double most = twist.torque.value.empty() ? 0 : *std::max_element(twist.torque.value.begin(), twist.torque.value.end());
+    list.push_back(fmt::format("twist {}: up to {:.4g} N·mm on {}", twist.name, 1e3 * most,
+                               twist.body_index >= 0 ? s.model.bodies[static_cast<std::size_t>(twist.body_index)].name
+                                                     : s.objects[static_cast<std::size_t>(twist.object_index)].name));
+  }
   for (const auto& object : s.objects) list.push_back(fmt::format("object {}: {}", object.name,
         std::visit([](const auto& hold) -> const char* {
           using T = std::decay_t<decltype(hold)>;
           if constexpr (std::is_same_v<T, model::HeldFixed>) return "held fixed";
           if constexpr (std::is_same_v<T, model::HeldFree>) return "free";
           if constexpr (std::is_same_v<T, model::HeldBySpring>) return "held by springs";
+          if constexpr (std::is_same_v<T, model::HeldByString>) return "hung on a string";
           return "led on a path";
         }, object.hold)));
   return list;
