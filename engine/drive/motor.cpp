@@ -36,49 +36,68 @@ Load load_of(const DriveInput& in) {
 }
 
 struct SupplyPoint {
-  double voltage = 0;  // V_s
-  double slope = 1;    // d(V − U₀ + R_s Σ I_s)/dV there; infinite where V_s is held at 0
+  double voltage = 0;    // V_s
+  double by_offset = 0;  // dV_s / d Σ e/R over the drives at full duty that draw; 0 where V_s does not move
 };
 
-// The highest V with V = U₀ − R_s Σ I_s(V). Between break points the sum is power/V + conductance V − offset,
-// so V solves (1 + R_s conductance) V² − (U₀ + R_s offset) V + R_s power = 0.
-SupplyPoint supply_point(std::span<const DriveInput> input, double open_voltage, double resistance) {
-  if (resistance == 0) return {open_voltage, std::numeric_limits<double>::infinity()};
+// What the drives draw together in a range of V without break points: power/V + conductance V − offset.
+struct Draw {
+  double power = 0, conductance = 0, offset = 0;
+  [[nodiscard]] double at(double voltage) const { return power / voltage + conductance * voltage - offset; }
+};
+
+// The draw right below `high`, and where that range ends.
+Draw draw_below(std::span<const DriveInput> input, double high, double& low) {
+  Draw draw;
+  low = 0;
+  for (const DriveInput& in : input) {
+    const Load load = load_of(in);
+    if (!load.draws) continue;
+    if (load.to < high) low = std::max(low, load.to);
+    if (load.from < high) low = std::max(low, load.from);
+    if (load.from >= high) continue;
+    if (load.to < high) {
+      draw.power += load.power;
+    } else {
+      draw.conductance += 1 / in.resistance;
+      draw.offset += load.emf / in.resistance;
+    }
+  }
+  return draw;
+}
+
+// The highest V up to `high` at which the draw is (source − V conductance) of a source that gives `source` at V = 0. In each range V
+// solves (own conductance + conductance) V² − (source + offset) V + power = 0, of which the larger root counts; 0 if there is none.
+SupplyPoint highest_point(std::span<const DriveInput> input, double high, double source, double conductance) {
   // A solution that sits on a break point may fall on the wrong side of it by rounding, seen from both sides.
-  const double slip = 1e-13 * open_voltage;
-  double high = open_voltage;
+  const double slip = 1e-13 * high;
   while (high > 0) {
     double low = 0;
-    for (const DriveInput& in : input) {
-      const Load load = load_of(in);
-      if (!load.draws) continue;
-      if (load.to < high) low = std::max(low, load.to);
-      if (load.from < high) low = std::max(low, load.from);
-    }
-    double power = 0, conductance = 0, offset = 0;
-    for (const DriveInput& in : input) {
-      const Load load = load_of(in);
-      if (!load.draws || load.from >= high) continue;
-      if (load.to < high) {
-        power += load.power;
-      } else {
-        conductance += 1 / in.resistance;
-        offset += load.emf / in.resistance;
-      }
-    }
-    const double a = 1 + resistance * conductance;
-    const double b = open_voltage + resistance * offset;
-    const double discriminant = b * b - 4 * a * resistance * power;
-    if (discriminant >= 0) {
+    const Draw draw = draw_below(input, high, low);
+    const double a = conductance + draw.conductance;
+    const double b = source + draw.offset;
+    const double discriminant = b * b - 4 * a * draw.power;
+    if (a > 0 && discriminant >= 0) {
       const double root = (b + std::sqrt(discriminant)) / (2 * a);
       if (root > 0 && root >= low - slip && root <= high + slip) {
         const double voltage = std::clamp(root, low, high);
-        return {voltage, a - resistance * power / (voltage * voltage)};
+        const double stiffness = a - draw.power / (voltage * voltage);
+        return {voltage, stiffness > 0 ? 1 / stiffness : 0};
       }
     }
     high = low;
   }
-  return {0, std::numeric_limits<double>::infinity()};
+  return {};
+}
+
+// V_s = U₀ − R_s Σ I_s; if that asks for more than the limit, the highest V_s below at which the limit is enough.
+SupplyPoint supply_point(std::span<const DriveInput> input, double open_voltage, double resistance, double limit) {
+  SupplyPoint point{open_voltage, 0};
+  if (resistance > 0) point = highest_point(input, open_voltage, open_voltage / resistance, 1 / resistance);
+  if (limit <= 0 || point.voltage <= 0) return point;
+  double low = 0;
+  const double drawn = draw_below(input, point.voltage * (1 + 1e-13), low).at(point.voltage);
+  return drawn > limit ? highest_point(input, point.voltage, limit, 0) : point;
 }
 
 }  // namespace
@@ -92,9 +111,9 @@ double rebased_resistance_slope(double slope, double temperature, double new_tem
 }
 
 void solve_supply(std::span<const DriveInput> input, double open_voltage, double internal_resistance,
-                  std::span<ElectricState> state) noexcept {
+                  std::span<ElectricState> state, double supply_limit) noexcept {
   assert(input.size() == state.size());
-  const SupplyPoint supply = supply_point(input, open_voltage, internal_resistance);
+  const SupplyPoint supply = supply_point(input, open_voltage, internal_resistance, supply_limit);
   const double voltage = supply.voltage;
   double total = 0;
   for (std::size_t j = 0; j < input.size(); ++j) {
@@ -121,11 +140,13 @@ void solve_supply(std::span<const DriveInput> input, double open_voltage, double
       out.current = std::copysign(in.current_limit, out.current);
       out.motor_voltage = in.resistance * out.current + emf;
     } else {
-      // dV_s/de = (R_s/R) / slope where this drive's back-EMF e feeds back on the supply: at full duty and
-      // drawing.
+      // This drive's back-EMF feeds back on the supply where it is at full duty and drawing: dV_s/de = by_offset / R.
       double sag = 0;
-      if (full_duty && wanted * out.current > 0) sag = internal_resistance / in.resistance / supply.slope;
+      if (full_duty && wanted * out.current > 0) sag = supply.by_offset / in.resistance;
       out.current_by_speed = in.torque_constant * (sag - 1) / in.resistance;
+      const double direction = in.commanded_voltage < 0 ? -1.0 : 1.0;
+      out.voltage_by_speed = direction * in.torque_constant * sag;
+      if (full_duty) out.current_by_voltage = direction / in.resistance;
     }
     const double taken = out.motor_voltage * out.current;
     if (taken > 0) {
@@ -133,20 +154,22 @@ void solve_supply(std::span<const DriveInput> input, double open_voltage, double
     } else {
       out.driver_loss = -taken;
       // A supply that is shorted down to 0 V by reversed motors: shared out below.
-      if (voltage == 0 && internal_resistance > 0) out.supply_current = std::abs(out.current);
+      if (voltage == 0 && (internal_resistance > 0 || supply_limit > 0)) out.supply_current = std::abs(out.current);
     }
     total += out.supply_current;
   }
   if (voltage == 0 && total > 0) {
-    // The supply gives at most U₀/R_s; what the motors carry beyond that circulates in the drivers.
-    const double share = std::min(1.0, open_voltage / internal_resistance / total);
+    // The supply gives at most U₀/R_s, and no more than its limit; what the motors carry beyond that circulates in the drivers.
+    double most = internal_resistance > 0 ? open_voltage / internal_resistance : supply_limit;
+    if (supply_limit > 0) most = std::min(most, supply_limit);
+    const double share = std::min(1.0, most / total);
     for (ElectricState& out : state) out.supply_current *= share;
   }
 }
 
-ElectricState solve_drive(const DriveInput& input, double open_voltage, double internal_resistance) noexcept {
+ElectricState solve_drive(const DriveInput& input, double open_voltage, double internal_resistance, double supply_limit) noexcept {
   ElectricState state;
-  solve_supply(std::span(&input, 1), open_voltage, internal_resistance, std::span(&state, 1));
+  solve_supply(std::span(&input, 1), open_voltage, internal_resistance, std::span(&state, 1), supply_limit);
   return state;
 }
 

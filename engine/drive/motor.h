@@ -39,6 +39,8 @@ struct ElectricState {
   double supply_current = 0;  ///< drawn by this drive, never negative [A]
   /// ∂i/∂ω, through the supply's sag as well, with other drives' speeds fixed [A s/rad].
   double current_by_speed = 0;
+  double current_by_voltage = 0;  ///< ∂i/∂V_s with the speed fixed: ±1/R at full duty, else 0 [A/V]
+  double voltage_by_speed = 0;    ///< ∂V_s/∂ω with other drives' speeds fixed [V s/rad]
   /// Supply power − motor voltage × current: returned power that the driver burns [W].
   double driver_loss = 0;
   bool limited = false;  ///< the driver chops at its current limit
@@ -55,6 +57,7 @@ struct ElectricState {
 ///     full duty     i = (±V_s − k ω) / R,  |commanded| above V_s
 ///     chopping      i = (u − k ω) / R or i = ± limit
 ///     supply        V_s = U₀ − R_s Σ I_s,  not below 0
+///     at its limit  Σ I_s = I_lim,  V_s as low as that takes
 ///
 /// For one drive at full duty that is i = (U₀ − k ω) / (R + R_s). The equation for V_s is quadratic between
 /// the points where a drive changes from one of these cases to the next; it is solved exactly, from U₀
@@ -65,14 +68,15 @@ struct ElectricState {
 /// @param input               one entry a drive; numbers finite, resistances > 0 (`check_motor` sees to that).
 /// @param open_voltage        U₀ [V], >= 0.
 /// @param internal_resistance R_s [Ω], >= 0.
+/// @param supply_limit        I_lim, that the supply gives to all together [A]; 0: none.
 /// @param state               written, as many entries as `input`.
 /// Allocates nothing; about n² operations for n drives.
 void solve_supply(std::span<const DriveInput> input, double open_voltage, double internal_resistance,
-                  std::span<ElectricState> state) noexcept;
+                  std::span<ElectricState> state, double supply_limit = 0) noexcept;
 
 /// The same for a supply with one drive.
 [[nodiscard]] ElectricState solve_drive(const DriveInput& input, double open_voltage,
-                                        double internal_resistance) noexcept;
+                                        double internal_resistance, double supply_limit = 0) noexcept;
 
 /// @throws InvalidInput, naming the field, if a motor's data cannot be used.
 void check_motor(const model::Motor& motor);

@@ -107,6 +107,13 @@ struct PulleyEnd {
 
 using PathPoint = std::variant<Bend, Guide, Anchor, PulleyEnd>;
 
+/// A cord of a finger whose drive sits elsewhere in the hand than the finger's own file says. Its first points lead there.
+struct Lead {
+  int points = 0;                  ///< of the path, the pulley's among them
+  int body = -1;                   ///< that would carry the drive in line with the finger
+  Vector3d at = Vector3d::Zero();  ///< where the cord would leave the pulley there [m], in that body's frame
+};
+
 struct Cord {
   std::string name;
   int line = -1;                  ///< index into Model::lines
@@ -116,6 +123,7 @@ struct Cord {
   double slack = 0;               ///< surplus length at the start posture [m]
   std::optional<Knot> knot = std::nullopt;       ///< at its ends, for its margins
   bool lump_bends = false;        ///< one friction node a body instead of one a bend
+  std::optional<Lead> lead = std::nullopt;
   double allowance = 0;           ///< cut longer by this, for knots, tails and dead turns [m]; no part in the mechanics
 };
 

@@ -15,6 +15,7 @@ struct Supply {
   std::string name;
   double voltage = 0;     ///< open-circuit [V]
   double resistance = 0;  ///< internal [Ω]
+  double current_limit = 0;  ///< that it gives to all its drives together [A], 0: none
   double charge = 0;      ///< that it gives before it is empty [C], 0: not given
   Price price = std::nullopt;
 };

@@ -146,7 +146,7 @@ Kind<WrittenHinge> hinge() {
       .may("spring", &WrittenHinge::spring, spring.kind(), Absent{"no spring"},
            "a torsion spring at the joint")
       .check([](WrittenHinge& value, const Node& node) {
-        require_name(*node.find("name"), value.joint.text);
+        require_name(*node.find("name"), node.find("name")->text);
         value.name = value.joint.text;
         if (value.written_pin) value.pin = *value.written_pin;
         if (value.spring) {
@@ -322,7 +322,8 @@ Kind<WrittenPoint> path_point() {
   pulley.need("pulley", &WrittenPoint::drive, name_of("drive"), "the drive")
       .need("at", &WrittenPoint::at, vector3("m"),
             "where the cord leaves the pulley, in the frame of the drive's body")
-      .check([](WrittenPoint& value, const Node&) {
+      .check([](WrittenPoint& value, const Node& node) {
+        value.node = &node;
         value.point = model::PulleyEnd{-1, value.at};
       });
   Record<WrittenPoint> bend("path_bend",
@@ -334,7 +335,8 @@ Kind<WrittenPoint> path_point() {
            "of the arc; 0: a sharp corner")
       .may("friction_factor", &WrittenPoint::friction_factor, number(not_negative()), Default{"1"},
            factor_about)
-      .check([](WrittenPoint& value, const Node&) {
+      .check([](WrittenPoint& value, const Node& node) {
+        value.node = &node;
         value.point = model::Bend{-1, value.at, value.radius, value.friction_factor};
       });
   Record<WrittenPoint> guide(
@@ -351,6 +353,7 @@ Kind<WrittenPoint> path_point() {
       .may("friction_factor", &WrittenPoint::friction_factor, number(not_negative()), Default{"1"},
            factor_about)
       .check([](WrittenPoint& value, const Node& node) {
+        value.node = &node;
         if (value.side.cross(value.axis).norm() < 1e-6)
           throw not_allowed(*node.find("side"), "a direction away from the axis, not along it");
         value.point = model::Guide{-1, value.at, value.axis, value.radius, value.side, value.friction_factor};
@@ -359,7 +362,8 @@ Kind<WrittenPoint> path_point() {
   anchor.need("anchor", &WrittenPoint::at, vector3("m"), "the point, in the body's frame")
       .need("in", &WrittenPoint::in, name_of("body"), in_about)
       .may("seat", &WrittenPoint::seat, knot_seat(), Absent{"not checked"}, "where the cord's knot sits; for its margins")
-      .check([](WrittenPoint& value, const Node&) {
+      .check([](WrittenPoint& value, const Node& node) {
+        value.node = &node;
         value.point = model::Anchor{-1, value.at, value.seat};
       });
   return by_key<WrittenPoint>(
@@ -395,6 +399,30 @@ Kind<WrittenCord> cord() {
   return record.kind();
 }
 
+Kind<WrittenFinger> finger() {
+  Record<WrittenPlace> place("finger_drive", "Where a drive of a finger sits in the hand, in place of what the finger's own file says.");
+  place
+      .may("body", &WrittenPlace::body, name_of("body"), Absent{"that of the finger's file"},
+           "the body of this file that carries the drive; wants 'lead' for the cord that the drive winds")
+      .may("lead", &WrittenPlace::lead, list_of(path_point(), "a list of 1 or more points", 1), Absent{"straight, as in the finger's file"},
+           "the way of its cord from the pulley to the finger, in the names of this file: the pulley, then bends and guides; it takes the "
+           "place of the pulley at the start of the cord's path");
+  Record<WrittenFinger> record("finger",
+                               "A finger from a model file of its own, seated in this one. Its bodies, joints, drives, cords and supplies get "
+                               "its name and a dot before theirs: index.proximal, index.MCP. Materials, lines, motors and the like keep "
+                               "their names.");
+  record.need("model", &WrittenFinger::model, text(), "the finger's model file, relative to the folder of this file")
+      .may("at", &WrittenFinger::at, vector3("m"), Absent{"the origin"}, "where the origin of the finger's world lies in this one's")
+      .may("turned", &WrittenFinger::turned, turned(), Absent{"not turned"}, "the axes of the finger's world in this one's")
+      .may("supply", &WrittenFinger::supply, name_of("supply"), Absent{"the finger's own supplies"},
+           "the supply of this file that feeds all its drives, in place of its own")
+      .may("leave_out", &WrittenFinger::leave_out, list_of(name_of("body"), "a list of names of bodies"), Absent{"nothing"},
+           "bodies of the finger's file that the hand does without, by their names there: for instance its stand-in for a palm")
+      .may("drives", &WrittenFinger::drives, by_name_of(place.kind(), "drive", true), Absent{"as in the finger's file"},
+           "where its drives really sit, by their names in the finger's file");
+  return record.kind();
+}
+
 }  // namespace
 
 Kind<ModelFile> model_file() {
@@ -404,6 +432,8 @@ Kind<ModelFile> model_file() {
   supply.need("voltage", &Supply::voltage, quantity("V", positive()), "open-circuit voltage")
       .may("resistance", &Supply::resistance, quantity("Ohm", not_negative()), Default{"0 Ohm"},
            "internal resistance")
+      .may("current_limit", &Supply::current_limit, quantity_or_none("A", positive(), 0), Default{"none"},
+           "that it gives to all its drives together; its voltage falls as far as it must when they ask for more")
       .may("charge", &Supply::charge, quantity("A.s", positive()), Absent{"not given"},
            "that it gives before it is empty, such as 450 mA·h; for runs_per_charge in the summary");
   add_price(supply, &Supply::price);
@@ -421,11 +451,17 @@ Kind<ModelFile> model_file() {
   record
       .may("supplies", &ModelFile::supplies, named(supply.kind(), "supply"), Absent{"none"},
            "voltage sources")
-      .need("bodies", &ModelFile::bodies, named(body(), "body"), "palm, knuckles and phalanges, in any order")
+      .may("bodies", &ModelFile::bodies, named(body(), "body"), Absent{"only those of the fingers"},
+           "palm, knuckles and phalanges, in any order")
       .may("drives", &ModelFile::drives, named(drive(), "drive"), Absent{"none"}, "motors that wind cords")
       .may("cords", &ModelFile::cords, named(cord(), "cord"), Absent{"none"}, "cords")
+      .may("fingers", &ModelFile::fingers, named(finger(), "finger"), Absent{"none"}, "fingers from files of their own, which make this a hand")
       .may("bill", &ModelFile::bill, named(item.kind(), "bill item"), Absent{"nothing more"},
-           "what is bought beside all that, for the bill of materials");
+           "what is bought beside all that, for the bill of materials")
+      .check([](ModelFile& value, const Node& node) {
+        if (value.bodies.empty() && value.fingers.empty())
+          throw missing(node, "bodies", "palm, knuckles and phalanges", "a hand that is all fingers needs none; this file has no 'fingers' either");
+      });
   return record.kind();
 }
 

@@ -251,11 +251,11 @@ Kind<ScenarioFile> scenario_file() {
            "world axes")
       .may("ambient", &ScenarioFile::ambient, quantity("K", positive()), Default{"23 degC"},
            "temperature of the surroundings")
-      .may("start", &ScenarioFile::start, named(quantity("rad"), "joint"), Absent{"all angles 0"},
+      .may("start", &ScenarioFile::start, by_name_of(quantity("rad"), "joint", false), Absent{"all angles 0"},
            "angles at the start, by joint")
       .may("objects", &ScenarioFile::objects, named(object(), "object"), Absent{"none"},
            "things to be grasped")
-      .may("controllers", &ScenarioFile::controllers, named(controller(), "drive"), Absent{"none"},
+      .may("controllers", &ScenarioFile::controllers, by_name_of(controller(), "drive", true), Absent{"none"},
            "firmware, by the drive that it runs")
       .may("timeline", &ScenarioFile::timeline, list_of(command(), "a list of commands"), Absent{"no power"},
            "commands to the drives, in any order")

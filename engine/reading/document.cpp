@@ -231,6 +231,12 @@ std::unique_ptr<Node> parse_document(const std::string& file, const std::string&
   }
 }
 
+bool same_content(const Node& a, const Node& b) {
+  return a.kind == b.kind && a.text == b.text &&
+         std::equal(a.children.begin(), a.children.end(), b.children.begin(), b.children.end(),
+                    [](const auto& x, const auto& y) { return x->key == y->key && same_content(*x, *y); });
+}
+
 std::unique_ptr<Node> copy_of(const Node& node) {
   auto copy = std::make_unique<Node>();
   copy->kind = node.kind;
@@ -240,6 +246,7 @@ std::unique_ptr<Node> copy_of(const Node& node) {
   copy->line = node.line, copy->column = node.column;
   copy->key_line = node.key_line, copy->key_column = node.key_column;
   copy->added = node.added;
+  copy->scope = node.scope;
   copy->children.reserve(node.children.size());
   for (const auto& child : node.children) {
     copy->children.push_back(copy_of(*child));

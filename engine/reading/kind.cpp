@@ -18,6 +18,14 @@ using Eigen::Vector3d;
 constexpr const char* kNumberPattern = "[+-]?([0-9]+\\.?[0-9]*|\\.[0-9]+)([eE][+-]?[0-9]+)?";
 
 const char* const kNamePattern = "^[A-Za-z][A-Za-z0-9_-]*$";
+const char* const kReferencePattern = "^[A-Za-z][A-Za-z0-9_-]*(\\.[A-Za-z][A-Za-z0-9_-]*)*$";
+
+bool good_name(std::string_view name) {
+  const auto letter = [](char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); };
+  return !name.empty() && letter(name.front()) && name.size() <= 60 && std::all_of(name.begin(), name.end(), [&](char c) {
+           return letter(c) || (c >= '0' && c <= '9') || c == '_' || c == '-';
+         });
+}
 
 std::string with_bounds(const std::string& words, const Bounds& bounds) {
   return bounds.words.empty() ? words : words + "; " + bounds.words;
@@ -184,13 +192,23 @@ Kind<bool> yes_no() {
   return kind;
 }
 
+bool named_by_finger(const std::string& what) {
+  return what == "body" || what == "joint" || what == "drive" || what == "cord" || what == "supply" ||
+         what == "finger";
+}
+
+std::string scoped(const Node& node, const std::string& what, const std::string& name) {
+  return named_by_finger(what) ? root_of(node).scope + name : name;
+}
+
 Kind<Name> name_of(const std::string& what) {
   Kind<Name> kind;
-  kind.shown = {"the name of a " + what, name_schema(), {}};
+  const bool may_lead_into_finger = named_by_finger(what) || what == "body or object";
+  kind.shown = {"the name of a " + what, may_lead_into_finger ? reference_schema() : name_schema(), {}};
   kind.read = [what](const Node& node) {
     if (node.kind != Node::Kind::text || node.text.empty())
       throw not_allowed(node, needed_text(node, "the name of a " + what));
-    return Name{node.text, &node};
+    return Name{scoped(node, what, node.text), &node};
   };
   return kind;
 }
@@ -270,18 +288,30 @@ void require_map(const Node& node, const std::string& needed) {
 }
 
 void require_name(const Node& node, const std::string& name) {
-  const auto letter = [](char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); };
-  const bool good =
-      letter(name.front()) && name.size() <= 60 && std::all_of(name.begin(), name.end(), [&](char c) {
-        return letter(c) || (c >= '0' && c <= '9') || c == '_' || c == '-';
-      });
-  if (!good)
+  if (!good_name(name))
     throw complaint(node.key_place(), fmt::format("{}: the name is not allowed", node.path()),
                     "a letter, then letters, digits, '_' or '-', at most 60", "");
 }
 
+void require_reference(const Node& node, const std::string& name) {
+  bool good = true;
+  for (std::size_t begin = 0; begin <= name.size();) {
+    const std::size_t end = std::min(name.find('.', begin), name.size());
+    good = good && good_name(std::string_view(name).substr(begin, end - begin));
+    begin = end + 1;
+  }
+  if (!good)
+    throw complaint(node.key_place(), fmt::format("{}: the name is not allowed", node.path()),
+                    "a letter, then letters, digits, '_' or '-', at most 60; with the finger's name and a dot before it in a hand", "");
+}
+
 const Json& name_schema() {
   static const Json schema = {{"type", "string"}, {"pattern", kNamePattern}, {"maxLength", 60}};
+  return schema;
+}
+
+const Json& reference_schema() {
+  static const Json schema = {{"type", "string"}, {"pattern", kReferencePattern}, {"maxLength", 240}};
   return schema;
 }
 

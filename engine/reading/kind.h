@@ -89,14 +89,14 @@ inline Bounds not_negative() {
 
 /// A name given to a part, or the use of one, with its place for later messages.
 struct Name {
-  std::string text;
+  std::string text;  ///< with the scope of its file before it, where there is one
   const Node* node = nullptr;
 };
 
 /// A part under a name of its own.
 template <class T>
 struct Entry {
-  std::string name;
+  std::string name;  ///< as Name::text
   const Node* node = nullptr;
   T value;
 };
@@ -115,6 +115,11 @@ using Named = std::vector<Entry<T>>;
 [[nodiscard]] Kind<Quantity> any_quantity(const std::string& words);
 [[nodiscard]] Kind<std::string> text();
 [[nodiscard]] Kind<bool> yes_no();
+/// Whether names of this sort are a finger's own: body, joint, drive, cord, supply, finger. In a hand, the finger's name and a dot stand
+/// before them; names of materials, lines, motors and the like are those of catalogues and shared.
+[[nodiscard]] bool named_by_finger(const std::string& what);
+/// A name as it stands at the node, with the scope of the node's file where one belongs there.
+[[nodiscard]] std::string scoped(const Node& node, const std::string& what, const std::string& name);
 /// The name of another part; resolved later. `what` is for instance "line".
 [[nodiscard]] Kind<Name> name_of(const std::string& what);
 [[nodiscard]] Kind<Eigen::Vector3d> vector3(const std::string& unit, Bounds bounds = any());
@@ -147,6 +152,9 @@ void require_map(const Node& node, const std::string& needed);
 /// Letters, digits, '_' and '-', beginning with a letter: a name is part of key paths and of data set names.
 void require_name(const Node& node, const std::string& name);
 [[nodiscard]] const Json& name_schema();
+/// The same for a name that may lead into a finger: "index.MCP".
+[[nodiscard]] const Json& reference_schema();
+void require_reference(const Node& node, const std::string& name);
 /// An override named a part that is not there.
 [[nodiscard]] InvalidInput unknown_name_key(const Node& node, const std::string& what,
                                             const std::vector<std::string>& known);
@@ -196,8 +204,38 @@ Kind<Named<T>> named(const Kind<T>& value, const std::string& what) {
     for (const auto& child : node.children) {
       if (child->added) throw unknown_name_key(*child, what, known_names(node));
       require_name(*child, child->key);
-      entries.push_back({child->key, child.get(), read(*child)});
+      entries.push_back({scoped(*child, what, child->key), child.get(), read(*child)});
     }
+    return entries;
+  };
+  return kind;
+}
+
+/// A map from names of parts that are there already, those of fingers with a dot in them, to values of one kind. Where the values are
+/// no maps themselves, "index: {MCP: ...}" says the same as "index.MCP: ...".
+template <class T>
+Kind<Named<T>> by_name_of(Kind<T> value, const std::string& what, bool values_are_maps) {
+  Kind<Named<T>> kind;
+  kind.shown = {"a map by " + what, {{"type", "object"}, {"propertyNames", reference_schema()}}, value.shown.records};
+  kind.shown.schema["additionalProperties"] = value.shown.schema;
+  if (!values_are_maps) kind.shown.schema["additionalProperties"] = {{"anyOf", {value.shown.schema, {{"type", "object"}}}}};
+  const auto gather = [value, what, values_are_maps](const auto& self, const Node& node, const std::string& before, Named<T>& entries) -> void {
+    require_map(node, "a map by " + what);
+    for (const auto& child : node.children) {
+      const std::string name = before + child->key;
+      const bool deeper = !values_are_maps && child->kind == Node::Kind::map;
+      if (child->added && !deeper) throw unknown_name_key(*child, what, known_names(node));
+      require_reference(*child, name);
+      if (deeper) {
+        self(self, *child, name + ".", entries);
+      } else {
+        entries.push_back({scoped(*child, what, name), child.get(), value.read(*child)});
+      }
+    }
+  };
+  kind.read = [gather](const Node& node) {
+    Named<T> entries;
+    gather(gather, node, "", entries);
     return entries;
   };
   return kind;

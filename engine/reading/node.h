@@ -23,6 +23,7 @@ struct Node {
   int line = 0, column = 0;                     ///< of the value, from 1
   int key_line = 0, key_column = 0;             ///< of the key, 0 if it has none
   bool added = false;  ///< an override put it here on the way to a key below; it stands in no file
+  std::string scope;   ///< of a root, a finger of a hand: "index.", what stands before the names of its bodies, joints, drives ...
 
   [[nodiscard]] Place place() const { return {*file, line, column}; }
 
@@ -47,6 +48,16 @@ struct Node {
     return nullptr;
   }
 };
+
+/// The top of what a node belongs to: the file, or the text of an override.
+[[nodiscard]] inline const Node& root_of(const Node& node) {
+  const Node* top = &node;
+  while (top->parent != nullptr) top = top->parent;
+  return *top;
+}
+
+/// Whether two pieces say the same, wherever they stand.
+[[nodiscard]] bool same_content(const Node& a, const Node& b);
 
 /// The node and all below it, each knowing its new parent; the top has none.
 [[nodiscard]] std::unique_ptr<Node> copy_of(const Node& node);

@@ -39,9 +39,18 @@ Node* step_into_list(Node& list, const std::string& key, const Override& change)
   return list.children[index].get();
 }
 
-Node* step_into_map(Node& map, const std::string& key, const std::shared_ptr<const std::string>& file) {
-  for (const auto& child : map.children)
-    if (child->key == key) return child.get();
+// Goes by the first of the keys from `at` on; by several of them at once where a name with dots, such as index.MCP, stands in the map.
+Node* step_into_map(Node& map, const std::vector<std::string>& keys, std::size_t& at, const std::shared_ptr<const std::string>& file) {
+  const std::string& key = keys[at];
+  Node* longest = nullptr;
+  std::string joined;
+  const std::size_t begin = at;
+  for (std::size_t end = begin; end < keys.size(); ++end) {
+    joined += (end > begin ? "." : "") + keys[end];
+    for (const auto& child : map.children)
+      if (child->key == joined) longest = child.get(), at = end;
+  }
+  if (longest != nullptr) return longest;
   auto child = std::make_unique<Node>();
   child->key = key;
   child->parent = &map;
@@ -78,7 +87,8 @@ Override parse_override(const std::string& written, const std::string& origin) {
 void apply_override(Node& root, const Override& change) {
   const auto file = std::make_shared<const std::string>(change.origin + " " + change.written);
   Node* node = &root;
-  for (const std::string& key : change.keys) {
+  for (std::size_t i = 0; i < change.keys.size(); ++i) {
+    const std::string& key = change.keys[i];
     if (node->kind == Node::Kind::text)
       throw complaint(place_of(change),
                       fmt::format("{} = {} has no key '{}' below it", node->path(), shown(*node), key), "",
@@ -88,7 +98,7 @@ void apply_override(Node& root, const Override& change) {
       continue;
     }
     node->kind = Node::Kind::map;  // a key without a value may get keys below it
-    node = step_into_map(*node, key, file);
+    node = step_into_map(*node, change.keys, i, file);
   }
   std::unique_ptr<Node> value = parse_document(*file, change.value);
   forget_lines(*value);

@@ -11,6 +11,7 @@
 #include "reading/override.h"
 #include "reading/recorded_motion.h"
 #include "reading/resolve.h"
+#include "reading/seat_finger.h"
 
 namespace sinewright::reading {
 namespace {
@@ -18,8 +19,7 @@ namespace {
 namespace fs = std::filesystem;
 
 const std::vector<std::string> kFileKinds = {"model", "parts", "scenario", "limit", "study"};
-const std::vector<std::string> kPartsMaps = {"materials", "surfaces", "friction_pairs",
-                                             "lines",     "motors",   "gearheads"};
+const std::vector<std::string> kPartsMaps = {"materials", "surfaces", "friction_pairs", "bushings", "lines", "motors", "gearheads"};
 
 // A file taken apart, of the right kind by its first key.
 std::unique_ptr<Node> open_file(Source& source, const fs::path& path, const std::string& kind) {
@@ -45,29 +45,31 @@ bool names_part(const Override& change) {
          std::find(kPartsMaps.begin(), kPartsMaps.end(), change.keys[0]) != kPartsMaps.end();
 }
 
-// Applies a change to a part in the file that defines it.
-void apply_to_part(const Override& change, Node& model, const std::vector<std::unique_ptr<Node>>& parts) {
-  std::vector<Node*> files = {&model};
-  for (const auto& part : parts) files.push_back(part.get());
+// Applies a change to a part in the files that define it: more than one where fingers are made from one file.
+void apply_to_part(const Override& change, const std::vector<Node*>& files, const std::string& hint = {}) {
   std::vector<std::string> known;
+  bool found = false;
   for (Node* file : files) {
     const Node* section = file->find(change.keys[0]);
     if (section == nullptr) continue;
     if (section->find(change.keys[1]) != nullptr) {
       apply_override(*file, change);
-      return;
+      found = true;
+      continue;
     }
     for (const std::string& name : known_names(*section)) known.push_back(name);
   }
+  if (found) return;
   const std::string near = nearest(change.keys[1], known);
   throw complaint({change.origin + " " + change.written, 0, 0},
                   fmt::format("{} has no '{}'", change.keys[0], change.keys[1]),
                   known.empty() ? "" : "one of: " + listed(known),
-                  near.empty() ? "" : fmt::format("the nearest known one is '{}'", near));
+                  !hint.empty() ? hint : near.empty() ? "" : fmt::format("the nearest known one is '{}'", near));
 }
 
 // The key 'use' is needed before the tables read the whole, to find which file an override means.
-std::vector<fs::path> used_files(const Node& root, const fs::path& folder) {
+std::vector<fs::path> used_files(const Node& root) {
+  const fs::path folder = fs::path(*root.file).parent_path();
   std::vector<fs::path> files;
   const Node* use = root.find("use");
   if (use == nullptr || use->kind != Node::Kind::list)
@@ -97,15 +99,20 @@ decltype(auto) open_named(const Node& node, Open open) {
   }
 }
 
-// Shapes of a file in this folder. What is wrong with a mesh is said at the key that names its file.
-Forms forms_from(Source& source, const fs::path& folder) {
-  return [&source, folder](const WrittenForm& form) -> model::Shape {
+// A file that another one names, relative to that one's folder.
+fs::path beside(const Node& node, const std::string& name) {
+  return (fs::path(*root_of(node).file).parent_path() / name).lexically_normal();
+}
+
+// Shapes of files. What is wrong with a mesh is said at the key that names its file.
+Forms forms_from(Source& source) {
+  return [&source](const WrittenForm& form) -> model::Shape {
     if (const auto* shape = std::get_if<model::Shape>(&form)) return *shape;
     const auto& written = std::get<WrittenMesh>(form);
     const Node& node = *written.file.node;
     try {
       return settled_mesh(written, open_named(node, [&]() -> const geometry::MeshDigest& {
-        return source.mesh((folder / written.file.text).lexically_normal());
+        return source.mesh(beside(node, written.file.text));
       }));
     } catch (const geometry::MeshProblem& problem) {
       throw complaint(node.place(), fmt::format("{} = {} is not allowed: {}", node.path(), shown(node), problem.trouble),
@@ -114,38 +121,123 @@ Forms forms_from(Source& source, const fs::path& folder) {
   };
 }
 
-// Recorded motions of files in this folder.
-Motions motions_from(Source& source, const fs::path& folder) {
-  return [&source, folder](const Name& name) {
-    const Source::File& file = open_named(*name.node, [&]() -> const Source::File& { return source.text((folder / name.text).lexically_normal()); });
+// Recorded motions.
+Motions motions_from(Source& source) {
+  return [&source](const Name& name) {
+    const Source::File& file = open_named(*name.node, [&]() -> const Source::File& { return source.text(beside(*name.node, name.text)); });
     return recorded_motion(file, name.text);
   };
 }
 
-// A model's files with all changes in them, not read yet.
-struct OpenedModel {
+// A model's file with all changes in it, not read yet, and those of its fingers.
+struct OpenedFile {
   std::unique_ptr<Node> root;
-  std::vector<std::unique_ptr<Node>> parts;
+  std::vector<OpenedFile> fingers;  // as in the map `fingers`
 };
+
+struct OpenedModel : OpenedFile {
+  std::vector<std::unique_ptr<Node>> parts;  // of all of them, each once
+};
+
+// Whether a change to a finger means where it is seated, not what its own file says.
+bool means_seat(const Override& change) {
+  static const std::vector<std::string> keys = {"model", "at", "turned", "supply", "leave_out"};
+  if (change.keys.size() < 3) return true;
+  if (change.keys[2] == "drives") {
+    if (change.keys.size() < 4) return true;
+    for (std::size_t i = 4; i < change.keys.size(); ++i)
+      if (change.keys[i] == "body" || change.keys[i] == "lead") return true;
+    return false;
+  }
+  return std::find(keys.begin(), keys.end(), change.keys[2]) != keys.end();
+}
+
+void collect_roots(OpenedFile& file, std::vector<Node*>& roots) {
+  roots.push_back(file.root.get());
+  for (OpenedFile& finger : file.fingers) collect_roots(finger, roots);
+}
+
+// Opens a model file and those of its fingers, with the changes that concern no parts. @param above  files that lead here.
+OpenedFile open_model_file(Source& source, const fs::path& path, const std::vector<Override>& changes, const std::string& scope,
+                           std::vector<fs::path> above) {
+  OpenedFile opened{open_file(source, path, "model"), {}};
+  opened.root->scope = scope;
+  above.push_back(path);
+  std::vector<Override> of_fingers, of_own_parts;
+  for (const Override& change : changes) {
+    if (change.keys[0] == "fingers" && !means_seat(change))
+      of_fingers.push_back(change);
+    else if (names_part(change))
+      of_own_parts.push_back(change);
+    else
+      apply_override(*opened.root, change);
+  }
+  for (const Override& change : of_own_parts)
+    apply_to_part(change, {opened.root.get()}, "a part that is not of the finger's own file is shared: leave out the finger's name");
+
+  const Node* fingers = opened.root->find("fingers");
+  std::vector<std::string> known;
+  if (fingers != nullptr && fingers->kind == Node::Kind::map) known = known_names(*fingers);
+  for (const Override& change : of_fingers)
+    if (std::find(known.begin(), known.end(), change.keys[1]) == known.end())
+      throw complaint({change.origin + " " + change.written, 0, 0}, fmt::format("there is no finger '{}'", change.keys[1]),
+                      known.empty() ? "a model with 'fingers'" : "one of: " + listed(known), "");
+  if (known.empty()) return opened;
+  for (const auto& child : fingers->children) {
+    const Node* model = child->find("model");
+    // What is wrong with it, the tables will say.
+    if (model == nullptr || model->kind != Node::Kind::text || model->text.empty()) {
+      opened.fingers.emplace_back();
+      continue;
+    }
+    const fs::path file = beside(*model, model->text);
+    if (std::find(above.begin(), above.end(), file) != above.end())
+      throw not_allowed(*model, "a file that does not, in the end, have this one as its finger", "these files go round in a circle");
+    std::vector<Override> below;
+    for (const Override& change : of_fingers) {
+      if (change.keys[1] != child->key) continue;
+      below.push_back(change);
+      below.back().keys.erase(below.back().keys.begin(), below.back().keys.begin() + 2);
+    }
+    opened.fingers.push_back(
+        open_named(*model, [&] { return open_model_file(source, file, below, scope + child->key + ".", above); }));
+  }
+  return opened;
+}
 
 OpenedModel open_model(Source& source, const fs::path& path, const std::vector<std::string>& changes, const std::string& origin,
                        const std::vector<std::string>& overrides) {
-  OpenedModel opened{open_file(source, path, "model"), {}};
-  std::vector<Override> part_changes;
-  const auto take = [&](Override change) {
-    if (names_part(change))
-      part_changes.push_back(std::move(change));
-    else
-      apply_override(*opened.root, change);
-  };
+  std::vector<Override> part_changes, others;
+  const auto take = [&](Override change) { (names_part(change) ? part_changes : others).push_back(std::move(change)); };
   for (const std::string& written : changes) take(parse_override(written, origin));
   for (const std::string& written : overrides) take(parse_override(written));
-  const std::vector<fs::path> used = used_files(*opened.root, path.parent_path());
-  for (std::size_t i = 0; i < used.size(); ++i)
-    opened.parts.push_back(
-        open_named(*opened.root->find("use")->children[i], [&] { return open_file(source, used[i], "parts"); }));
-  for (const Override& change : part_changes) apply_to_part(change, *opened.root, opened.parts);
+  OpenedModel opened{open_model_file(source, path.lexically_normal(), others, "", {}), {}};
+
+  std::vector<Node*> files;
+  collect_roots(opened, files);
+  std::vector<fs::path> taken;
+  const std::size_t models = files.size();
+  for (std::size_t f = 0; f < models; ++f) {
+    const std::vector<fs::path> used = used_files(*files[f]);
+    for (std::size_t i = 0; i < used.size(); ++i) {
+      if (std::find(taken.begin(), taken.end(), used[i]) != taken.end()) continue;
+      taken.push_back(used[i]);
+      opened.parts.push_back(
+          open_named(*files[f]->find("use")->children[i], [&] { return open_file(source, used[i], "parts"); }));
+    }
+  }
+  for (const auto& part : opened.parts) files.push_back(part.get());
+  for (const Override& change : part_changes) apply_to_part(change, files);
   return opened;
+}
+
+// What a model file says, its fingers seated.
+ModelFile read_opened(const OpenedFile& opened) {
+  // Made once: the descriptions never change, and making them costs as much as reading a file.
+  static const Kind<ModelFile> kind = model_file();
+  ModelFile file = kind.read(*opened.root);
+  for (std::size_t i = 0; i < file.fingers.size(); ++i) seat_finger(file.fingers[i], read_opened(opened.fingers[i]), file);
+  return file;
 }
 
 // A scenario's own file, read, and what is needed to open its model.
@@ -176,10 +268,18 @@ OpenedScenario open_scenario(Source& source, const fs::path& path, const std::ve
 // What stands at a path of keys, if it is a number.
 std::optional<Quantity> quantity_below(const Node& root, const std::vector<std::string>& keys) {
   const Node* node = &root;
-  for (const std::string& key : keys) {
-    const auto child = std::find_if(node->children.begin(), node->children.end(), [&](const auto& one) { return one->key == key; });
-    if (child == node->children.end()) return std::nullopt;
-    node = child->get();
+  for (std::size_t at = 0; at < keys.size();) {
+    const Node* below = nullptr;
+    std::string joined;  // a key with dots, such as index.flexor
+    std::size_t next = at;
+    for (std::size_t end = at; end < keys.size(); ++end) {
+      joined += (end > at ? "." : "") + keys[end];
+      const auto child = std::find_if(node->children.begin(), node->children.end(), [&](const auto& one) { return one->key == joined; });
+      if (child != node->children.end()) below = child->get(), next = end + 1;
+    }
+    if (below == nullptr) return std::nullopt;
+    node = below;
+    at = next;
   }
   if (node->kind != Node::Kind::text) return std::nullopt;
   try {
@@ -198,12 +298,11 @@ model::Model read_model(Source& source, const fs::path& path, const std::vector<
 model::Model read_model(Source& source, const fs::path& path, const std::vector<std::string>& changes,
                         const std::string& origin, const std::vector<std::string>& overrides) {
   const OpenedModel opened = open_model(source, path, changes, origin, overrides);
-  // Made once: the descriptions never change, and making them costs as much as reading a file.
   static const Kind<PartsFile> parts_kind = parts_file();
-  static const Kind<ModelFile> model_kind = model_file();
+  const ModelFile file = read_opened(opened);
   std::vector<PartsFile> parts;
   for (const auto& part_root : opened.parts) parts.push_back(parts_kind.read(*part_root));
-  return resolve_model(model_kind.read(*opened.root), parts, forms_from(source, path.parent_path()));
+  return resolve_model(file, parts, forms_from(source));
 }
 
 model::Scenario read_scenario(Source& source, const fs::path& path,
@@ -213,7 +312,7 @@ model::Scenario read_scenario(Source& source, const fs::path& path,
   model::Model model = open_named(*opened.root->find("model"), [&] {
     return read_model(source, opened.model_path, file.change, *opened.root->file + ": change", opened.model_overrides);
   });
-  return resolve_scenario(file, std::move(model), forms_from(source, path.parent_path()), motions_from(source, path.parent_path()));
+  return resolve_scenario(file, std::move(model), forms_from(source), motions_from(source));
 }
 
 std::optional<Quantity> written_quantity(Source& source, const fs::path& path, const std::vector<std::string>& overrides,
@@ -227,7 +326,16 @@ std::optional<Quantity> written_quantity(Source& source, const fs::path& path, c
   if (names_part(wanted))
     for (const auto& part : model.parts)
       if (const auto found = quantity_below(*part, wanted.keys)) return found;
-  return quantity_below(*model.root, wanted.keys);
+  const OpenedFile* file = &model;
+  while (wanted.keys.front() == "fingers" && !means_seat(wanted)) {
+    const Node* fingers = file->root->find("fingers");
+    const std::vector<std::string> known = fingers == nullptr ? std::vector<std::string>() : known_names(*fingers);
+    const auto found = std::find(known.begin(), known.end(), wanted.keys[1]);
+    if (found == known.end()) return std::nullopt;
+    file = &file->fingers[static_cast<std::size_t>(found - known.begin())];
+    wanted.keys.erase(wanted.keys.begin(), wanted.keys.begin() + 2);
+  }
+  return quantity_below(*file->root, wanted.keys);
 }
 
 model::LimitStudy read_limit(Source& source, const fs::path& path, const std::vector<std::string>& overrides) {

@@ -16,6 +16,9 @@ void gather(const Named<T>& entries, const std::string& what, std::map<std::stri
   for (const Entry<T>& entry : entries) {
     const auto [first, fresh] = seen.emplace(entry.name, entry.node);
     if (!fresh) {
+      // Fingers that are made from one file bring its parts along each time.
+      const bool of_finger = !root_of(*entry.node).scope.empty() || !root_of(*first->second).scope.empty();
+      if (of_finger && same_content(*entry.node, *first->second)) continue;
       const Place other = first->second->key_place();
       throw complaint(entry.node->key_place(),
                       fmt::format("{} is a {} that exists already", entry.node->path(), what),
@@ -236,9 +239,9 @@ bool is_pulley(const WrittenPoint& point) {
   return std::holds_alternative<model::PulleyEnd>(point.point);
 }
 
-void check_order(const std::vector<WrittenPoint>& path, const Node& list) {
+void check_order(const std::vector<WrittenPoint>& path) {
   for (std::size_t i = 0; i < path.size(); ++i) {
-    const Node& node = *list.children[i];
+    const Node& node = *path[i].node;
     const bool first = i == 0, last = i + 1 == path.size();
     if (first && !is_anchor(path[i]) && !is_pulley(path[i]))
       throw not_allowed(node, "a pulley or an anchor at the start of the path");
@@ -258,8 +261,7 @@ void resolve_cords(const ModelFile& file, model::Model& model) {
   std::vector<std::string> wound(model.drives.size());  // the cord on each drive
   for (const Entry<WrittenCord>& entry : file.cords) {
     const WrittenCord& written = entry.value;
-    const Node& list = *entry.node->find("path");
-    check_order(written.path, list);
+    check_order(written.path);
     model::Cord cord;
     cord.name = entry.name;
     cord.line = find_name(written.line, "line", lines);
@@ -295,10 +297,18 @@ void resolve_cords(const ModelFile& file, model::Model& model) {
       // A guide's point lies on its axis, not on the cord. Below a micrometre no cord has a direction.
       const bool both_points = i > 0 && !is_guide(written.path[i]) && !is_guide(written.path[i - 1]);
       if (both_points && (here - before).norm() < 1e-6)
-        throw not_allowed(*list.children[i], "another place than the point before it",
+        throw not_allowed(*written.path[i].node, "another place than the point before it",
                           "with all joints at zero the two points coincide");
       before = here;
       cord.path.push_back(point);
+    }
+    if (const auto& in_line = written.in_line) {
+      // Without a body that is still there, the point counts in the frame of the one that carries the drive now.
+      const int body = in_line->body ? find_name(*in_line->body, "body", bodies)
+                                     : model.drives[static_cast<std::size_t>(std::get<model::PulleyEnd>(cord.path.front()).drive)].body;
+      const RestPose& pose = poses[static_cast<std::size_t>(body)];
+      cord.lead = model::Lead{static_cast<int>(in_line->lead_points), body,
+                              in_line->body ? in_line->at : Vector3d(pose.rotation.transpose() * (in_line->at - pose.origin))};
     }
     model.cords.push_back(std::move(cord));
   }

@@ -139,6 +139,14 @@ struct WrittenPoint {
   double friction_factor = 1;
   std::optional<Built<model::KnotSeat>> seat;  // of an anchor
   model::PathPoint point;  // without indices
+  const Node* node = nullptr;
+};
+
+// Where a cord would leave its pulley if the drive sat as in the finger's own file.
+struct WrittenInLine {
+  std::size_t lead_points = 0;
+  std::optional<Name> body;  // none: the point is given in the world
+  Vector3d at = Vector3d::Zero();
 };
 
 struct WrittenCord {
@@ -150,6 +158,23 @@ struct WrittenCord {
   bool lump_bends = false;
   std::optional<model::Knot> knot;
   double allowance = 0;
+  std::optional<WrittenInLine> in_line;
+};
+
+// A drive of a finger, where it sits in the hand.
+struct WrittenPlace {
+  std::optional<Name> body;
+  std::optional<std::vector<WrittenPoint>> lead;
+};
+
+// A finger from a file of its own, on the palm.
+struct WrittenFinger {
+  std::string model;
+  Vector3d at = Vector3d::Zero();
+  Matrix3d turned = Matrix3d::Identity();
+  std::optional<Name> supply;
+  std::vector<Name> leave_out;
+  Named<WrittenPlace> drives;
 };
 
 struct ModelFile : Heading, WrittenParts {
@@ -159,6 +184,7 @@ struct ModelFile : Heading, WrittenParts {
   Named<WrittenBody> bodies;
   Named<WrittenDrive> drives;
   Named<WrittenCord> cords;
+  Named<WrittenFinger> fingers;
   Named<model::BillItem> bill;
 };
 

@@ -127,6 +127,11 @@ void visit(const System& system, const Stage& stage, const State& state, const T
       one(part, "reading", "A", "the current that the firmware makes of it", readout.sample.reading);
     }
   }
+  for (std::size_t s = 0; s < m.supplies.size(); ++s) {
+    const std::string base = group("supplies", m.supplies[s].name);
+    one(base, "voltage", "V", "at the terminals", stage.supply[s].voltage);
+    one(base, "current", "A", "that its drives draw together", stage.supply[s].current);
+  }
   for (const model::Controller& controller : system.scenario.controllers) {
     const auto d = at(controller.drive);
     const ControlReadout readout = totals.control ? totals.control->readout(d) : ControlReadout{};
@@ -171,6 +176,11 @@ void visit(const System& system, const Stage& stage, const State& state, const T
     many(base, "velocity", "m s-1", "velocity of the origin", axes, velocity.data(), 3);
     one(base, "split_force", "N", "force between the two halves of the object across the split plane",
         split_force(system, stage, o));
+    if (system.tree.links[link].kind == dynamics::JointKind::free) {
+      const dynamics::Force net = stage.net_force(system.link_of_object[o]);
+      many(base, "net_force", "N", "contacts, weight and loads together, world axes: 0 in balance", axes, net.force.data(), 3);
+      many(base, "net_moment", "N m", "of the same about the centre of mass", axes, net.moment.data(), 3);
+    }
   }
   for (std::size_t b = 0; b < m.bodies.size(); ++b) {
     const auto& pose = stage.kinematics.pose[at(system.link_of_body[b])];

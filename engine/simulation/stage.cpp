@@ -61,12 +61,33 @@ Vector3d rotation_between(const Eigen::Matrix3d& from, const Eigen::Matrix3d& to
   return turn.angle() * turn.axis();
 }
 
+// The velocities that move some links against the world.
+Reach reach_of(const dynamics::Tree& tree, int n_v, const std::vector<int>& links, int shaft = -1) {
+  std::vector<bool> reached(at(n_v), false);
+  for (int link : links)
+    for (int i = link; i >= 0; i = tree.links[at(i)].parent) {
+      const dynamics::Link& l = tree.links[at(i)];
+      if (l.v < 0) continue;
+      for (int k = 0; k < (l.kind == JointKind::free ? 6 : 1); ++k) reached[at(l.v + k)] = true;
+    }
+  if (shaft >= 0) reached[at(shaft)] = true;
+  Reach reach;
+  reach.row.assign(at(n_v), -1);
+  for (int k = 0; k < n_v; ++k) {
+    if (!reached[at(k)]) continue;
+    reach.row[at(k)] = reach.size();
+    reach.v.push_back(k);
+  }
+  return reach;
+}
+
 }  // namespace
 
 Stage::Stage(const System& system)
     : kinematics(system.tree),
       contact(system.contacts.size()),
       shaft(system.shafts.size()),
+      supply(system.model().supplies.size()),
       hinge(system.hinges.size()),
       mode(at(system.n_rows), solver::Mode::sticks),
       q(system.start_q),
@@ -83,13 +104,11 @@ Stage::Stage(const System& system)
       drive_input_(system.shafts.size()),
       electric_(system.shafts.size()),
       command_voltage_by_v_(system.shafts.size()),
-      contact_jacobian_(3, system.n_v),
+      contact_jacobian_(system.n_v, 3),
       contact_force_by_v_(3, system.n_v),
-      gradient_scratch_(system.n_v),
       load_by_v_(system.n_v),
       gathered_input_(system.shafts.size()),
       gathered_state_(system.shafts.size()),
-      supply_current_(system.model().supplies.size()),
       numeric_r_(system.n_v),
       numeric_plus_(system.n_rows),
       numeric_minus_(system.n_rows),
@@ -99,21 +118,37 @@ Stage::Stage(const System& system)
   for (const CordSystem& cord : system.cords) {
     path.push_back(cord.path.make_geometry());
     chain.push_back(friction::make_solution(cord.path.span_count()));
-    span_gradient_.emplace_back(MatrixXd::Zero(system.n_v, cord.path.span_count()));
-    tension_by_v_.emplace_back(MatrixXd::Zero(system.n_v, cord.path.span_count()));
+    std::vector<int> links;
+    for (int s = 0; s < cord.path.span_count(); ++s) {
+      const auto [from, to] = cord.path.span_bodies(s);
+      links.push_back(system.link_of_body[at(from)]);
+      links.push_back(system.link_of_body[at(to)]);
+    }
+    for (const auto& node : cord.path.nodes()) links.push_back(system.link_of_body[at(node.body)]);
+    cord_reach_.push_back(reach_of(system.tree, system.n_v, links, cord.drive >= 0 ? system.shafts[at(cord.drive)].v_output : -1));
+    span_gradient_.emplace_back(MatrixXd::Zero(cord_reach_.back().size(), cord.path.span_count()));
+    tension_by_v_.emplace_back(MatrixXd::Zero(cord_reach_.back().size(), cord.path.span_count()));
     node_limit_.emplace_back(at(cord.path.node_count()));
   }
+  for (const HingeJoint& joint : system.hinges) {
+    cords_beyond_.emplace_back();
+    for (std::size_t c = 0; c < system.cords.size(); ++c)
+      if (cord_reach_[c].row[at(joint.v)] >= 0) cords_beyond_.back().push_back(c);
+  }
+  for (const ContactCandidate& candidate : system.contacts)
+    contact_reach_.push_back(reach_of(system.tree, system.n_v, {candidate.link_a, candidate.link_b}));
+  for (std::size_t s = 0; s < supply.size(); ++s) supply[s].voltage = system.model().supplies[s].voltage;
   for (const dynamics::Link& link : system.tree.links)
     if (link.kind == JointKind::free) scale_.segment<3>(link.v + 3).setConstant(0.05);  // metres against radians
 }
 
-void Stage::add_gradient(int link, const Force& force, Eigen::Ref<VectorXd> gradient) const {
+void Stage::add_gradient(int link, const Force& force, const Reach& reach, Eigen::Ref<VectorXd> gradient) const {
   const auto& links = system_.tree.links;
   for (int i = link; i >= 0; i = links[at(i)].parent) {
     const dynamics::Link& l = links[at(i)];
     if (l.v < 0) continue;
     const int count = l.kind == JointKind::free ? 6 : 1;
-    for (int k = l.v; k < l.v + count; ++k) gradient[k] += dot(kinematics.column[at(k)], force);
+    for (int k = l.v; k < l.v + count; ++k) gradient[reach.row[at(k)]] += dot(kinematics.column[at(k)], force);
   }
 }
 
@@ -169,19 +204,20 @@ void Stage::evaluate_cords(const State& start, const StageBase& base) {
       friction::solve_chain(cord.law, cord.damping_time, step, solution);
     }
 
+    const Reach& reach = cord_reach_[c];
     MatrixXd& gradient = span_gradient_[c];
     MatrixXd& by_v = tension_by_v_[c];
     gradient.setZero();
     for (const geometry::Pull& pull : geometry.pulls) {
       const int link = system_.link_of_body[at(pull.body)];
       const Force unit = force_at(pull.point, pull.direction);
-      add_gradient(link, unit, gradient.col(pull.span));
+      add_gradient(link, unit, reach, gradient.col(pull.span));
       const double tension = solution.tension[at(pull.span)];
       external_[at(link)] -= Force{unit.moment * tension, unit.force * tension};
     }
     if (cord.drive >= 0) {
       const Shaft& s = system_.shafts[at(cord.drive)];
-      gradient(s.v_output, 0) += radius;
+      gradient(reach.row[at(s.v_output)], 0) += radius;
       shaft[at(cord.drive)].load_torque = solution.tension[0] * radius;
       rows_.A(s.v_output, s.v_output) += a_ * solution.tension[0] * cord.pulley->radius_slope(angle);
     }
@@ -195,8 +231,13 @@ void Stage::evaluate_cords(const State& start, const StageBase& base) {
       if (solution.tension[at(first)] > 0)
         for (int s = first; s <= last; ++s) head += (a_ * solution.weight[at(s)]) * gradient.col(s);
       for (int s = last; s >= first; --s) by_v.col(s) = solution.ratio[at(s)] * head;
-      for (int s = first; s <= last; ++s)
-        if (solution.tension[at(s)] > 0) rows_.A.noalias() += gradient.col(s) * by_v.col(s).transpose();
+      for (int s = first; s <= last; ++s) {
+        if (solution.tension[at(s)] <= 0) continue;
+        for (int j = 0; j < reach.size(); ++j) {
+          const double rise = by_v(j, s);
+          for (int i = 0; i < reach.size(); ++i) rows_.A(reach.v[at(i)], reach.v[at(j)]) += gradient(i, s) * rise;
+        }
+      }
       first = last + 1;
     }
   }
@@ -259,23 +300,25 @@ void Stage::evaluate_contacts(const StageBase& base) {
     external_[at(candidate.link_b)] -= on_a;
 
     // dF/dv through the velocity of the contact point; turning of the normal is left out of the tangent.
-    contact_jacobian_.setZero();
+    const Reach& reach = contact_reach_[i];
+    const int n = reach.size();
+    auto jacobian = contact_jacobian_.topRows(n);
+    jacobian.setZero();
     for (int axis = 0; axis < 3; ++axis) {
       const Force unit = force_at(result.point, Vector3d::Unit(axis));
-      VectorXd& row = gradient_scratch_;
-      row.setZero();
-      add_gradient(candidate.link_a, unit, row);
+      add_gradient(candidate.link_a, unit, reach, jacobian.col(axis));
       Force opposite;
       opposite -= unit;
-      add_gradient(candidate.link_b, opposite, row);
-      contact_jacobian_.row(axis) = row.transpose();
+      add_gradient(candidate.link_b, opposite, reach, jacobian.col(axis));
     }
     const Vector3d by_normal = normal + friction.by_normal;
     const Eigen::Matrix3d force_by_velocity =
         -(a_ * hertz.stiffness + hertz.damping) * by_normal * normal.transpose() +
         a_ * friction.by_displacement * tangent_plane;
-    contact_force_by_v_.noalias() = force_by_velocity * contact_jacobian_;
-    rows_.A.noalias() -= contact_jacobian_.transpose() * contact_force_by_v_;
+    auto force_by_v = contact_force_by_v_.leftCols(n);
+    force_by_v.noalias() = force_by_velocity * jacobian.transpose();
+    for (int k = 0; k < n; ++k)
+      for (int l = 0; l < n; ++l) rows_.A(reach.v[at(l)], reach.v[at(k)]) -= jacobian.row(l).dot(force_by_v.col(k));
   }
 }
 
@@ -411,10 +454,14 @@ void Stage::evaluate_hinges(const State& start) {
       const Vector3d along = load.radial / result.radial_reaction;
       const double unloaded = stuck ? joint.friction.unloaded().sticking : joint.friction.unloaded().kinetic;
       const double arm = (row.plus - unloaded) / result.radial_reaction;
-      for (std::size_t c = 0; c < system_.cords.size(); ++c)
-        for (const geometry::Pull& pull : path[c].pulls)
-          if (dynamics::hangs_on(system_.tree, system_.link_of_body[at(pull.body)], joint.link))
-            gradient += (arm * along.dot(pull.direction)) * tension_by_v_[c].col(pull.span).transpose();
+      for (std::size_t c : cords_beyond_[i]) {
+        const Reach& reach = cord_reach_[c];
+        for (const geometry::Pull& pull : path[c].pulls) {
+          if (!dynamics::hangs_on(system_.tree, system_.link_of_body[at(pull.body)], joint.link)) continue;
+          const double share = arm * along.dot(pull.direction);
+          for (int k = 0; k < reach.size(); ++k) gradient[reach.v[at(k)]] += share * tension_by_v_[c](k, pull.span);
+        }
+      }
     }
     if (held_) {
       row.plus = row.minus = held_->limit[i];
@@ -429,7 +476,7 @@ void Stage::evaluate_shafts(const State& start, const StageBase&, const std::vec
   for (std::size_t d = 0; d < system_.shafts.size(); ++d) {
     const Shaft& s = system_.shafts[d];
     const model::Drive& data = m.drives[d];
-    const model::Supply& supply = m.supplies[at(data.supply)];
+    const model::Supply& source = m.supplies[at(data.supply)];
     const DriveCommand& command = commands[d];
     drive::DriveInput& input = drive_input_[d];
     input.rotor_speed = data.gearhead.ratio * v[s.v_rotor];
@@ -449,7 +496,7 @@ void Stage::evaluate_shafts(const State& start, const StageBase&, const std::vec
       case DriveCommand::Kind::angle: {
         input.mode = drive::DriverMode::voltage;
         const double u = command.angle.gain * (command.angle.angle - q[s.q_rotor]) - command.angle.damping * v[s.v_rotor];
-        input.commanded_voltage = std::clamp(u, -supply.voltage, supply.voltage);
+        input.commanded_voltage = std::clamp(u, -source.voltage, source.voltage);
         if (input.commanded_voltage == u) command_voltage_by_v_[d] = -(command.angle.gain * a_ + command.angle.damping);
         break;
       }
@@ -457,19 +504,32 @@ void Stage::evaluate_shafts(const State& start, const StageBase&, const std::vec
   }
   // Drives on one supply are solved together; a drive stands in for its supply when it is the first that names it.
   for (std::size_t d = 0; d < system_.shafts.size(); ++d) {
-    const int supply = m.drives[d].supply;
+    const int shared = m.drives[d].supply;
     bool first = true;
-    for (std::size_t e = 0; e < d; ++e) first = first && m.drives[e].supply != supply;
+    for (std::size_t e = 0; e < d; ++e) first = first && m.drives[e].supply != shared;
     if (!first) continue;
-    const model::Supply& source = m.supplies[at(supply)];
+    const model::Supply& source = m.supplies[at(shared)];
     std::size_t count = 0;
     for (std::size_t e = d; e < system_.shafts.size(); ++e)
-      if (m.drives[e].supply == supply) gathered_input_[count++] = drive_input_[e];
+      if (m.drives[e].supply == shared) gathered_input_[count++] = drive_input_[e];
     drive::solve_supply({gathered_input_.data(), count}, source.voltage, source.resistance,
-                        {gathered_state_.data(), count});
+                        {gathered_state_.data(), count}, source.current_limit);
+    SupplyResult& given = supply[at(shared)];
+    given = {gathered_state_[0].supply_voltage, 0};
     count = 0;
+    for (std::size_t e = d; e < system_.shafts.size(); ++e) {
+      if (m.drives[e].supply != shared) continue;
+      electric_[e] = gathered_state_[count++];
+      given.current += electric_[e].supply_current;
+    }
+    // A drive that speeds up lets the voltage of the others rise.
     for (std::size_t e = d; e < system_.shafts.size(); ++e)
-      if (m.drives[e].supply == supply) electric_[e] = gathered_state_[count++];
+      for (std::size_t f = d; f < system_.shafts.size(); ++f) {
+        if (e == f || m.drives[e].supply != shared || m.drives[f].supply != shared) continue;
+        rows_.A(system_.shafts[e].v_rotor, system_.shafts[f].v_rotor) -=
+            m.drives[e].gearhead.ratio * m.drives[e].motor.torque_constant * electric_[e].current_by_voltage *
+            electric_[f].voltage_by_speed * m.drives[f].gearhead.ratio;
+      }
   }
 
   for (std::size_t d = 0; d < system_.shafts.size(); ++d) {
@@ -491,7 +551,8 @@ void Stage::evaluate_shafts(const State& start, const StageBase&, const std::vec
       const CordSystem& cord = system_.cords[c];
       if (cord.drive != static_cast<int>(d)) continue;
       const double angle = q[s.q_output];
-      load_by_v_ += cord.pulley->radius(angle) * tension_by_v_[c].col(0);
+      for (int i = 0; i < cord_reach_[c].size(); ++i)
+        load_by_v_[cord_reach_[c].v[at(i)]] += cord.pulley->radius(angle) * tension_by_v_[c](i, 0);
       load_by_v_[s.v_output] += a_ * chain[c].tension[0] * cord.pulley->radius_slope(angle);
     }
     const double pull = result.load_torque;  // of the cord on the pulley
@@ -683,6 +744,15 @@ void Stage::store(State& state) const {
   for (std::size_t i = 0; i < contact.size(); ++i) state.spring[i] = contact[i].spring;
 }
 
+Force Stage::net_force(int link) const {
+  const model::MassProperties& mass = system_.tree.links[at(link)].mass;
+  const Vector3d center = kinematics.pose[at(link)] * mass.center;
+  Force net;
+  net.force = external_[at(link)].force + mass.mass * system_.scenario.gravity;
+  net.moment = external_[at(link)].moment - center.cross(external_[at(link)].force);
+  return net;
+}
+
 double Stage::stored_energy() const {
   const auto& m = system_.model();
   double energy = dynamics::kinetic_energy(system_.tree, kinematics) +
@@ -707,9 +777,11 @@ double Stage::stored_energy() const {
 }
 
 double Stage::cord_torque(std::size_t cord, int velocity) const {
+  const int row = cord_reach_[cord].row[at(velocity)];
+  if (row < 0) return 0;
   double torque = 0;
   for (std::size_t s = 0; s < chain[cord].tension.size(); ++s)
-    torque -= chain[cord].tension[s] * span_gradient_[cord](velocity, static_cast<int>(s));
+    torque -= chain[cord].tension[s] * span_gradient_[cord](row, static_cast<int>(s));
   return torque;
 }
 
@@ -720,13 +792,10 @@ void Stage::powers(const StageBase& base, Ledger& p) const {
   account(Account::loads) = load_power_;
   account(Account::object_damping) = object_damping_power_;
 
-  std::vector<double>& drawn = supply_current_;
-  std::fill(drawn.begin(), drawn.end(), 0.0);
   for (std::size_t d = 0; d < system_.shafts.size(); ++d) {
     const model::Drive& data = m.drives[d];
     const Shaft& s = system_.shafts[d];
     const ShaftResult& r = shaft[d];
-    drawn[at(data.supply)] += r.electric.supply_current;
     account(Account::winding) += drive_input_[d].resistance * r.electric.current * r.electric.current + r.electric.driver_loss;
     const double speed = v[s.v_rotor];
     const double rubbing = -r.friction_torque * speed;
@@ -735,10 +804,11 @@ void Stage::powers(const StageBase& base, Ledger& p) const {
     account(Account::motor_drag) += (1 - r.cone_share - r.gear_drag_share) * rubbing +
                                     data.gearhead.ratio * data.gearhead.ratio * data.motor.viscous_drag * speed * speed;
   }
-  for (std::size_t i = 0; i < drawn.size(); ++i) {
-    p[system_.charge_entry + static_cast<int>(i)] = drawn[i];
-    account(Account::supply) += m.supplies[i].voltage * drawn[i];
-    account(Account::supply_resistance) += m.supplies[i].resistance * drawn[i] * drawn[i];
+  for (std::size_t i = 0; i < supply.size(); ++i) {
+    p[system_.charge_entry + static_cast<int>(i)] = supply[i].current;
+    account(Account::supply) += m.supplies[i].voltage * supply[i].current;
+    // In its resistance, and beyond its limit in whatever keeps that.
+    account(Account::supply_resistance) += (m.supplies[i].voltage - supply[i].voltage) * supply[i].current;
   }
 
   for (std::size_t c = 0; c < chain.size(); ++c) {

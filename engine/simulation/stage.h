@@ -43,6 +43,11 @@ struct ShaftResult {
   double stored = 0;           ///< in the gear's torsion when there is backlash [J]
 };
 
+struct SupplyResult {
+  double voltage = 0;  ///< at the terminals [V]
+  double current = 0;  ///< that its drives draw together [A]
+};
+
 struct HingeResult {
   double friction_torque = 0;  ///< [N m]
   double friction_limit = 0;   ///< kinetic [N m]
@@ -51,6 +56,14 @@ struct HingeResult {
   double stop_loss = 0;        ///< [W]
   double radial_reaction = 0;  ///< on the pin [N]
   double axial_reaction = 0;   ///< [N]
+};
+
+/// The few velocities that something depends on. What is kept for them alone has a row for each, in their order.
+struct Reach {
+  std::vector<int> v;    ///< velocity indices, rising
+  std::vector<int> row;  ///< per velocity index: its place in `v`, −1: not reached
+
+  [[nodiscard]] int size() const { return static_cast<int>(v.size()); }
 };
 
 /// One implicit (backward-Euler shaped) stage: finds velocities, tensions, slips, contact and friction forces together, by
@@ -107,6 +120,9 @@ class Stage {
   void powers(const StageBase& base, Ledger& power) const;
   /// Torque of one cord about a velocity's axis at the solved stage [N m]: −Σ T ∂L/∂q.
   [[nodiscard]] double cord_torque(std::size_t cord, int velocity) const;
+  /// What contacts, loads, springs and weight do to a link together, about its centre of mass, world axes; of an object that moves
+  /// freely: its mass times its acceleration [N, N m].
+  [[nodiscard]] dynamics::Force net_force(int link) const;
   /// Energy stored in the solved stage [J].
   [[nodiscard]] double stored_energy() const;
 
@@ -116,6 +132,7 @@ class Stage {
   std::vector<friction::ChainSolution> chain;   ///< per cord
   std::vector<ContactResult> contact;           ///< per candidate
   std::vector<ShaftResult> shaft;               ///< per drive
+  std::vector<SupplyResult> supply;             ///< per supply
   std::vector<HingeResult> hinge;               ///< per hinge
   std::vector<solver::Mode> mode;               ///< per friction row
   VectorXd q, v;
@@ -132,7 +149,7 @@ class Stage {
   void evaluate_loads();
   void evaluate_hinges(const State& start);
   void evaluate_shafts(const State& start, const StageBase& base, const std::vector<DriveCommand>& commands);
-  void add_gradient(int link, const dynamics::Force& force, Eigen::Ref<VectorXd> gradient) const;
+  void add_gradient(int link, const dynamics::Force& force, const Reach& reach, Eigen::Ref<VectorXd> gradient) const;
 
   const System& system_;
   double resolution_ = 1e-6;
@@ -147,18 +164,20 @@ class Stage {
   std::vector<dynamics::Motion> acceleration_;
   std::vector<dynamics::Force> transmitted_;
   MatrixXd mass_;
-  std::vector<MatrixXd> span_gradient_;        // per cord: n_v × spans, dL_s/dq
-  std::vector<MatrixXd> tension_by_v_;         // per cord: n_v × spans, dT_s/dv
+  std::vector<Reach> cord_reach_;              // per cord: joints between the bodies on its way, and its drive's pulley
+  std::vector<MatrixXd> span_gradient_;        // per cord: reach × spans, dL_s/dq
+  std::vector<MatrixXd> tension_by_v_;         // per cord: reach × spans, dT_s/dv
+  std::vector<std::vector<std::size_t>> cords_beyond_;  // per hinge: cords that pull on something beyond it
+  std::vector<Reach> contact_reach_;           // per candidate: what moves either of the two
   std::vector<std::vector<friction::NodeLimit>> node_limit_;
   std::vector<drive::DriveInput> drive_input_;
   std::vector<drive::ElectricState> electric_;
   std::vector<double> command_voltage_by_v_;   // per drive
-  MatrixXd contact_jacobian_;                  // 3 × n_v
-  MatrixXd contact_force_by_v_;                // 3 × n_v
-  VectorXd gradient_scratch_, load_by_v_;      // n_v
+  MatrixXd contact_jacobian_;                  // its reach × 3
+  MatrixXd contact_force_by_v_;                // 3 × its reach
+  VectorXd load_by_v_;                         // n_v
   std::vector<drive::DriveInput> gathered_input_;
   std::vector<drive::ElectricState> gathered_state_;
-  mutable std::vector<double> supply_current_;  // per supply, scratch of `powers`
   VectorXd numeric_r_, numeric_plus_, numeric_minus_;  // of `numeric_tangent`
   MatrixXd numeric_A_, numeric_plus_by_v_, numeric_minus_by_v_;
   double object_damping_power_ = 0, object_energy_ = 0, load_power_ = 0;

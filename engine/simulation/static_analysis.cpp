@@ -66,6 +66,7 @@ CordPosture cord_posture(const System& system, const VectorXd& q, std::size_t co
   const geometry::PathGeometry geometry = path_of(system, kinematics, cord);
   CordPosture result;
   for (double length : geometry.length) result.path_length += length;
+  result.span_length = geometry.length;
   result.turning_angle = geometry.turning_angle;
   double passed = 0;
   result.ratio.push_back(1);
@@ -130,7 +131,9 @@ DriveStatics drive_statics(const System& system, std::size_t drive) {
   const drive::MotorCurve curve = drive::motor_curve(data.motor, supply.voltage, resistance);
   DriveStatics s;
   s.stall_current = supply.voltage / resistance;
-  s.driven_current = data.current_limit > 0 ? std::min(data.current_limit, s.stall_current) : s.stall_current;
+  const drive::DriveInput alone{drive::DriverMode::voltage, supply.voltage,       0, resistance - supply.resistance,
+                                data.motor.torque_constant,  data.current_limit};
+  s.driven_current = drive::solve_drive(alone, supply.voltage, supply.resistance, supply.current_limit).current;
   const double rotor = std::max(0.0, data.motor.torque_constant * s.driven_current - data.motor.kinetic_drag);
   s.stall_torque = friction::forward_output_torque(data.gearhead, rotor);
   // At no load the gear's constant drag, seen at the rotor, slows the motor as its own drag does.

@@ -13,6 +13,7 @@ namespace sinewright::simulation {
 /// One cord in one posture.
 struct CordPosture {
   double path_length = 0;              ///< [m]
+  std::vector<double> span_length;     ///< [m]
   std::vector<double> turning_angle;   ///< per bend [rad]
   VectorXd arm;                        ///< per hinge: −∂L/∂q, positive flexes [m]
   std::vector<double> ratio;           ///< per span: tension / tension of the first span while the cord is wound in [–]

@@ -108,7 +108,12 @@ SummaryBuilder::SummaryBuilder(const System& system)
       stretch_over_(system.cords.size()),
       object_shift_(system.scenario.objects.size()),
       object_speed_(system.scenario.objects.size()),
-      object_contacts_(system.scenario.objects.size()) {}
+      object_contacts_(system.scenario.objects.size()),
+      net_force_(system.scenario.objects.size(), never),
+      net_moment_(system.scenario.objects.size(), never),
+      peak_supply_current_(system.model().supplies.size()) {
+  for (const model::Supply& supply : system.model().supplies) lowest_voltage_.push_back(supply.voltage);
+}
 
 // What a palm, another fixed body or a table carries is no grip of the finger's.
 bool SummaryBuilder::on_phalanx(std::size_t contact) const {
@@ -178,6 +183,10 @@ void SummaryBuilder::sample(const Stage& stage, const State& state, const Totals
       off_moved_[j] = std::max(off_moved_[j], std::abs(last_.angle[j] - off_posture_[j]));
     }
   }
+  for (std::size_t s = 0; s < stage.supply.size(); ++s) {
+    lowest_voltage_[s] = std::min(lowest_voltage_[s], stage.supply[s].voltage);
+    peak_supply_current_[s] = std::max(peak_supply_current_[s], stage.supply[s].current);
+  }
   for (std::size_t c = 0; c < system_.cords.size(); ++c) {
     for (double tension : stage.chain[c].tension) peak_tension_[c] = std::max(peak_tension_[c], tension);
     for (double stretch : stage.chain[c].stretch)
@@ -189,6 +198,11 @@ void SummaryBuilder::sample(const Stage& stage, const State& state, const Totals
     const Vector3d& place = stage.kinematics.pose[link].p;
     object_shift_[o] = (place - system_.scenario.objects[o].at).norm();
     object_speed_[o] = stage.kinematics.velocity[link].at(place).norm();
+    if (system_.tree.links[link].kind == dynamics::JointKind::free) {
+      const dynamics::Force net = stage.net_force(system_.link_of_object[o]);
+      net_force_[o] = net.force.norm();
+      net_moment_[o] = net.moment.norm();
+    }
     object_contacts_[o] = 0;
     for (std::size_t i = 0; i < system_.contacts.size(); ++i)
       if (system_.contacts[i].body >= 0 && system_.contacts[i].object == static_cast<int>(o) && stage.contact[i].normal_force > 0)
@@ -258,6 +272,10 @@ std::vector<SummaryValue> SummaryBuilder::finish() const {
     add("object_shift." + name, object_shift_[o], "m", "distance from the start to the end of the run");
     add("object_speed." + name, object_speed_[o], "m/s", "at the end of the run");
     add("object_contacts." + name, object_contacts_[o], "1", "contacts with palm and phalanges at the end of the run");
+    if (!std::isnan(net_force_[o])) {
+      add("net_force." + name, net_force_[o], "N", "contacts, weight and loads together at the end of the run: 0 in balance");
+      add("net_moment." + name, net_moment_[o], "N m", "of the same about the centre of mass");
+    }
   }
   const std::vector<double> opening = opening_ratios();
   for (std::size_t j = 0; j < system_.hinges.size(); ++j) {
@@ -328,6 +346,8 @@ std::vector<SummaryValue> SummaryBuilder::finish() const {
   add("energy_supplied", last_.energy[static_cast<int>(Account::supply)], "J", "from the supply, whole run");
   for (std::size_t i = 0; i < m.supplies.size(); ++i) {
     const double charge = last_.energy[system_.charge_entry + static_cast<int>(i)];
+    add("lowest_voltage." + m.supplies[i].name, lowest_voltage_[i], "V", "at the supply's terminals in the run");
+    add("peak_supply_current." + m.supplies[i].name, peak_supply_current_[i], "A", "largest that the supply gave to its drives together");
     add("charge." + m.supplies[i].name, charge, "A s", "that this supply gave, whole run");
     if (m.supplies[i].charge > 0)
       add("runs_per_charge." + m.supplies[i].name, charge > 0 ? m.supplies[i].charge / charge : never, "1",

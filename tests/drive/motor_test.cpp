@@ -249,6 +249,106 @@ TEST_CASE("supply: chopping drives that ask for too much make it collapse", "[li
   CHECK_FALSE(s.limited);
 }
 
+TEST_CASE("supply: equal stalled motors share its limit, and its voltage falls to what they need", "[analytic][supply]") {
+  const int n = GENERATE(1, 2, 3, 5);
+  const double resistance = GENERATE(0.0, 0.4), limit = GENERATE(0.8, 1.5, 20.0);
+  std::vector<DriveInput> all(static_cast<std::size_t>(n), input(9, 0));
+  std::vector<ElectricState> state(all.size());
+  solve_supply(all, 6, resistance, state, limit);
+  // Ohm's law: n windings side by side behind the supply's own resistance, or the limit shared out.
+  const double each = std::min(6 / (2.4 + n * resistance), limit / n);
+  CAPTURE(n, resistance, limit);
+  double total = 0;
+  for (const ElectricState& s : state) {
+    CHECK_THAT(s.current, WithinRel(each, 1e-13));
+    CHECK_THAT(s.supply_current, WithinRel(each, 1e-13));
+    CHECK_THAT(s.supply_voltage, WithinRel(2.4 * each, 1e-13));
+    total += s.supply_current;
+  }
+  CHECK(total <= limit * (1 + 1e-13));
+}
+
+TEST_CASE("supply: a limit that is not reached changes no bit", "[limits][supply]") {
+  std::array all{input(9, 200), input(3, -50, 0.4), input(9, 420)};
+  std::array<ElectricState, 3> free, limited;
+  solve_supply(all, 6, 0.4, free);
+  solve_supply(all, 6, 0.4, limited, 100);
+  for (std::size_t j = 0; j < all.size(); ++j) {
+    CHECK(free[j].current == limited[j].current);
+    CHECK(free[j].supply_voltage == limited[j].supply_voltage);
+    CHECK(free[j].current_by_speed == limited[j].current_by_speed);
+  }
+}
+
+TEST_CASE("supply: its limit agrees with a search on random drives", "[supply]") {
+  std::mt19937 random(7);
+  std::uniform_real_distribution<double> unit(0, 1);
+  int at_limit = 0;
+  for (int round = 0; round < 200; ++round) {
+    const auto n = static_cast<std::size_t>(1 + round % 5);
+    const double resistance = round % 7 == 0 ? 0 : 1.2 * unit(random), limit = 0.2 + 2 * unit(random);
+    std::vector<DriveInput> all(n);
+    for (DriveInput& in : all) {
+      // Driving, so that no drive throws the supply a current at no voltage.
+      in = input(9 * unit(random), 600 * unit(random), unit(random) < 0.5 ? 0 : 1.5 * unit(random) + 0.01);
+      in.resistance = 1 + 5 * unit(random);
+    }
+    std::vector<ElectricState> state(n);
+    solve_supply(all, 6, resistance, state, limit);
+    const auto sum = [&](double v) {
+      double total = 0;
+      for (const DriveInput& in : all) total += drawn(in, v);
+      return total;
+    };
+    const double free = resistance > 0 ? terminal_by_search(all, 6, resistance) : 6;
+    double expected = free;
+    if (sum(free) > limit * (1 + 1e-9)) {
+      ++at_limit;
+      const int steps = 20000;
+      for (int k = steps - 1; k > 0; --k) {
+        double low = free * k / steps, high = free * (k + 1) / steps;
+        if (sum(low) > limit) continue;
+        for (int i = 0; i < 60; ++i) {
+          const double middle = 0.5 * (low + high);
+          (sum(middle) > limit ? high : low) = middle;
+        }
+        expected = 0.5 * (low + high);
+        break;
+      }
+    }
+    double total = 0;
+    for (const ElectricState& s : state) total += s.supply_current;
+    CAPTURE(round, n, resistance, limit);
+    REQUIRE_THAT(state[0].supply_voltage, WithinAbs(expected, 1e-8));
+    REQUIRE(total <= limit * (1 + 1e-9));
+  }
+  CHECK(at_limit > 50);
+}
+
+TEST_CASE("supply: what one drive's speed does to another's current agrees with central differences", "[derivative][supply]") {
+  const double limit = GENERATE(0.0, 1.1);
+  std::array all{input(9, 200), input(3, -50), input(9, 420), input(-9, -300), input(9, 100, 0.2)};
+  std::array<ElectricState, 5> state, up, down;
+  solve_supply(all, 6, 0.4, state, limit);
+  for (std::size_t j = 0; j < all.size(); ++j) {
+    const double h = 1e-3;
+    all[j].rotor_speed += h;
+    solve_supply(all, 6, 0.4, up, limit);
+    all[j].rotor_speed -= 2 * h;
+    solve_supply(all, 6, 0.4, down, limit);
+    all[j].rotor_speed += h;
+    CAPTURE(j, limit);
+    // A drive that chops draws constant power times its speed; that part is left out of the derivative.
+    if (state[j].voltage_by_speed == 0) continue;
+    for (std::size_t k = 0; k < all.size(); ++k) {
+      CAPTURE(k);
+      const double expected = (up[k].current - down[k].current) / (2 * h);
+      const double found = k == j ? state[j].current_by_speed : state[k].current_by_voltage * state[j].voltage_by_speed;
+      CHECK_THAT(found, WithinAbs(expected, 1e-8));
+    }
+  }
+}
+
 TEST_CASE("motor: data that cannot be used are named", "[errors][motor]") {
   model::Motor m;
   m.resistance = 2.4;

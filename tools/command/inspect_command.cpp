@@ -11,6 +11,9 @@
 #include "parts_text.h"
 #include "quantity/quantity.h"
 #include "reading/reading.h"
+#include "model/names.h"
+#include "simulation/detour.h"
+#include "simulation/free_closing.h"
 #include "simulation/observe.h"
 #include "simulation/sensor_watch.h"
 #include "simulation/static_analysis.h"
@@ -82,8 +85,11 @@ void drives(const System& system, Report& report) {
     const model::Drive& drive = system.model().drives[d];
     const auto s = simulation::drive_statics(system, d);
     report.line(fmt::format("\nDrive {} (cold motor)", drive.name));
+    const bool at_limit = s.driven_current < s.stall_current * (1 - 1e-9);
+    const bool by_driver = drive.current_limit > 0 && s.driven_current >= drive.current_limit * (1 - 1e-9);
+    const char* limited = !at_limit ? "" : by_driver ? " (the driver's limit)" : " (the supply's limit)";
     report.line(fmt::format("  stall current {:.3f} A, driven with {:.3f} A{}", s.stall_current, s.driven_current,
-                            s.driven_current < s.stall_current ? " (the driver's limit)" : ""));
+                            limited));
     report.line(fmt::format("  at the output: no load {:.2f} rad/s ({:.1f} mm/s of cord), stall {:.1f} N·mm = {:.2f} N of cord tension",
                             s.no_load_speed, 1e3 * s.closing_speed, 1e3 * s.stall_torque, s.stall_tension));
     report.line(std::isinf(s.back_drive_torque)
@@ -155,7 +161,7 @@ void sweep(const System& system, const std::string& title, const std::vector<std
   std::vector<double> least(shown.size(), INFINITY), most(shown.size(), -INFINITY);
   for (const auto& angles : postures) {
     const auto p = simulation::cord_posture(system, simulation::posture(system, angles), cord);
-    const double angle = angles[shown.size() == 1 ? shown[0] : 0];
+    const double angle = angles[shown[0]];
     std::string row = fmt::format("    {:11.1f}", angle / degree);
     nlohmann::ordered_json entry;
     entry["angle_rad"] = angle;
@@ -202,7 +208,8 @@ void cords(const System& system, int steps, Report& report) {
     const model::Cord& cord = system.model().cords[at(system.cords[c].cord)];
     report.line(fmt::format("\nCord {} ({}): moment arm −dL/dq at each joint, positive flexes; tension ratio while it is wound in",
                             cord.name, system.model().lines[at(cord.line)].name));
-    for (std::size_t i = 0; i < system.hinges.size(); ++i) {
+    const std::vector<std::size_t> moved = simulation::hinges_moved_by(system, c);
+    for (std::size_t i : moved) {
       std::vector<std::vector<double>> postures;
       const auto [low, high] = range_of(system, i);
       for (int s = 0; s < steps; ++s) {
@@ -212,10 +219,8 @@ void cords(const System& system, int steps, Report& report) {
       }
       sweep(system, fmt::format("{} alone, other joints straight", hinge_name(system, i)), postures, {i}, c, report);
     }
-    std::vector<std::size_t> all(system.hinges.size());
-    for (std::size_t i = 0; i < all.size(); ++i) all[i] = i;
-    if (all.size() > 1)
-      sweep(system, "all joints together over their ranges (angle of the first)", closing_postures(system, steps), all, c, report);
+    if (moved.size() > 1)
+      sweep(system, "all joints together over their ranges (angle of the first)", closing_postures(system, steps), moved, c, report);
     const auto names = simulation::node_names(system, c);
     for (std::size_t k = 0; k < names.size(); ++k) {
       bool touched = false;
@@ -226,37 +231,93 @@ void cords(const System& system, int steps, Report& report) {
   }
 }
 
+// Joints by the finger they belong to, in order; one group without a name where there are no fingers.
+std::vector<std::vector<std::size_t>> joints_by_finger(const System& system) {
+  std::vector<std::string> fingers;
+  std::vector<std::vector<std::size_t>> groups;
+  for (std::size_t i = 0; i < system.hinges.size(); ++i) {
+    const std::string finger = model::finger_of(hinge_name(system, i));
+    const auto found = std::find(fingers.begin(), fingers.end(), finger);
+    if (found == fingers.end()) {
+      fingers.push_back(finger);
+      groups.push_back({i});
+    } else {
+      groups[static_cast<std::size_t>(found - fingers.begin())].push_back(i);
+    }
+  }
+  return groups;
+}
+
 void opening(const System& system, int steps, Report& report) {
   bool any = false;
   for (const auto& cord : system.cords) any = any || cord.drive < 0;
   if (!any) return;
   report.line("\nOpening by the return cords alone: torque / static friction of pin and washers (least: with channel friction)");
-  std::string head = "    angle [deg]";
-  for (std::size_t i = 0; i < system.hinges.size(); ++i) head += fmt::format("  {:>18}", hinge_name(system, i));
-  report.line(head);
-  auto& rows = report.json["opening"] = nlohmann::ordered_json::array();
   std::vector<double> worst(system.hinges.size(), INFINITY), worst_angle(system.hinges.size());
-  for (const auto& angles : closing_postures(system, steps)) {
-    const auto o = simulation::opening_posture(system, simulation::posture(system, angles));
-    std::string row = fmt::format("    {:11.1f}", angles[0] / degree);
+  const auto postures = closing_postures(system, steps);
+  std::vector<simulation::OpeningPosture> openings;
+  auto& rows = report.json["opening"] = nlohmann::ordered_json::array();
+  for (const auto& angles : postures) {
+    openings.push_back(simulation::opening_posture(system, simulation::posture(system, angles)));
+    const auto& o = openings.back();
     nlohmann::ordered_json entry;
     for (std::size_t i = 0; i < system.hinges.size(); ++i) {
       const int k = static_cast<int>(i);
-      const double ratio = o.torque[k] / o.friction[k], least = o.least_torque[k] / o.friction[k];
-      row += fmt::format("  {:6.2f} ({:6.2f})   ", ratio, least);
-      if (least < worst[i]) {
-        worst[i] = least;
-        worst_angle[i] = angles[i];
-      }
       entry[hinge_name(system, i)] = {{"angle_rad", angles[i]}, {"torque_N_m", o.torque[k]}, {"least_torque_N_m", o.least_torque[k]},
                                       {"friction_N_m", o.friction[k]}};
     }
     rows.push_back(entry);
-    report.line(row);
   }
-  for (std::size_t i = 0; i < system.hinges.size(); ++i)
-    report.line(fmt::format("    {}: least {:.2f}, at {:.0f} deg{}", hinge_name(system, i), worst[i], worst_angle[i] / degree,
-                            worst[i] < 1 ? "  CAUTION: may not open" : ""));
+  for (const auto& joints : joints_by_finger(system)) {
+    std::string head = "    angle [deg]";
+    for (std::size_t i : joints) head += fmt::format("  {:>18}", hinge_name(system, i));
+    report.line(head);
+    for (std::size_t p = 0; p < postures.size(); ++p) {
+      std::string row = fmt::format("    {:11.1f}", postures[p][joints.front()] / degree);
+      for (std::size_t i : joints) {
+        const int k = static_cast<int>(i);
+        const double ratio = openings[p].torque[k] / openings[p].friction[k], least = openings[p].least_torque[k] / openings[p].friction[k];
+        row += fmt::format("  {:6.2f} ({:6.2f})   ", ratio, least);
+        if (least < worst[i]) {
+          worst[i] = least;
+          worst_angle[i] = postures[p][i];
+        }
+      }
+      report.line(row);
+    }
+    for (std::size_t i : joints) {
+      // A cord that passes a pin on its axis leaves a rounding's worth of torque.
+      const bool pulled = std::any_of(openings.begin(), openings.end(), [&](const auto& o) {
+        return std::abs(o.torque[static_cast<int>(i)]) > 1e-6 * o.friction[static_cast<int>(i)];
+      });
+      if (!pulled) {
+        report.line(fmt::format("    {}: no return cord turns it", hinge_name(system, i)));
+        continue;
+      }
+      report.line(fmt::format("    {}: least {:.2f}, at {:.0f} deg{}", hinge_name(system, i), worst[i], worst_angle[i] / degree,
+                              worst[i] < 1 ? "  CAUTION: may not open" : ""));
+    }
+  }
+}
+
+// What it costs that drives do not sit in line with their fingers.
+void leads(const System& system, const std::vector<double>& angles, Report& report) {
+  const auto list = simulation::detours(system, angles);
+  if (list.empty()) return;
+  report.line("\nDrives that sit elsewhere than in their fingers' own files, against those in line, in the posture below");
+  report.line("    cord              turned before the finger   tension lost there   gain     longer by   stretches more, at stall");
+  for (const simulation::Detour& d : list) {
+    const std::string& name = system.model().cords[at(system.cords[d.cord].cord)].name;
+    const double longer = d.led.path_length - d.in_line.path_length, more = d.led.stretch - d.in_line.stretch;
+    report.line(fmt::format("    {:<16}  {:5.1f} (in line {:5.1f}) deg  {:4.1f} (in line {:4.1f}) %  {:5.3f}  {:7.1f} mm   {:6.3f} mm at {:.1f} N", name,
+                            d.led.turning / degree, d.in_line.turning / degree, 100 * (1 - d.led.ratio), 100 * (1 - d.in_line.ratio),
+                            d.gain(), 1e3 * longer, 1e3 * more, d.tension));
+    report.json["detours"][name] = {{"turning_rad", d.led.turning},       {"in_line_turning_rad", d.in_line.turning},
+                                    {"tension_ratio", d.led.ratio},       {"in_line_tension_ratio", d.in_line.ratio},
+                                    {"gain", d.gain()},                   {"longer_m", longer},
+                                    {"stretches_more_m", more},           {"stall_tension_N", d.tension}};
+  }
+  report.line("    (gain: tension at the finger's mouth, and with it the grip, for the same tension at the pulley)");
 }
 
 void grip(const System& system, const std::vector<double>& angles, Report& report) {
@@ -338,6 +399,7 @@ int inspect_command(const std::string& path, const InspectOptions& inspect, cons
       throw InvalidInput(fmt::format("--posture {}: an angle is missing\n  needed: JOINT=ANGLE, for instance {}=30deg", entry, name));
     angles[found] = parse_quantity(entry.substr(equals + 1), "rad").si;
   }
+  leads(system, angles, report);
   if (!system.hinges.empty()) grip(system, angles, report);
   report.line("\nDesign prediction from geometry and data alone, not certification. 'sinewright run' simulates what friction and momentum do.");
 
