@@ -153,6 +153,7 @@ bool means_seat(const Override& change) {
 }
 
 void collect_roots(OpenedFile& file, std::vector<Node*>& roots) {
+  if (file.root == nullptr) return;
   roots.push_back(file.root.get());
   for (OpenedFile& finger : file.fingers) collect_roots(finger, roots);
 }

@@ -176,6 +176,8 @@ void visit(const System& system, const Stage& stage, const State& state, const T
     many(base, "velocity", "m s-1", "velocity of the origin", axes, velocity.data(), 3);
     one(base, "split_force", "N", "force between the two halves of the object across the split plane",
         split_force(system, stage, o));
+    const Vector3d held = contact_force(system, stage, o);
+    many(base, "contact_force", "N", "of all contacts together on the object, world axes", axes, held.data(), 3);
     if (system.tree.links[link].kind == dynamics::JointKind::free) {
       const dynamics::Force net = stage.net_force(system.link_of_object[o]);
       many(base, "net_force", "N", "contacts, weight and loads together, world axes: 0 in balance", axes, net.force.data(), 3);
@@ -245,6 +247,13 @@ double split_force(const System& system, const Stage& stage, std::size_t object)
     // The force on the object is −r.force, that on a rider r.force; pressing towards the other half is along −normal.
     if ((r.point - center).dot(normal) > 0) force += (rides ? -1 : 1) * r.force.dot(normal);
   }
+  return force;
+}
+
+Vector3d contact_force(const System& system, const Stage& stage, std::size_t object) {
+  Vector3d force = Vector3d::Zero();
+  for (std::size_t i = 0; i < system.contacts.size(); ++i)
+    if (system.contacts[i].object == static_cast<int>(object)) force -= stage.contact[i].force;
   return force;
 }
 

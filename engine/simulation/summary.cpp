@@ -109,6 +109,7 @@ SummaryBuilder::SummaryBuilder(const System& system)
       object_shift_(system.scenario.objects.size()),
       object_speed_(system.scenario.objects.size()),
       object_contacts_(system.scenario.objects.size()),
+      peak_contact_force_(system.scenario.objects.size()),
       net_force_(system.scenario.objects.size(), never),
       net_moment_(system.scenario.objects.size(), never),
       peak_supply_current_(system.model().supplies.size()) {
@@ -198,6 +199,7 @@ void SummaryBuilder::sample(const Stage& stage, const State& state, const Totals
     const Vector3d& place = stage.kinematics.pose[link].p;
     object_shift_[o] = (place - system_.scenario.objects[o].at).norm();
     object_speed_[o] = stage.kinematics.velocity[link].at(place).norm();
+    peak_contact_force_[o] = std::max(peak_contact_force_[o], contact_force(system_, stage, o).norm());
     if (system_.tree.links[link].kind == dynamics::JointKind::free) {
       const dynamics::Force net = stage.net_force(system_.link_of_object[o]);
       net_force_[o] = net.force.norm();
@@ -272,6 +274,7 @@ std::vector<SummaryValue> SummaryBuilder::finish() const {
     add("object_shift." + name, object_shift_[o], "m", "distance from the start to the end of the run");
     add("object_speed." + name, object_speed_[o], "m/s", "at the end of the run");
     add("object_contacts." + name, object_contacts_[o], "1", "contacts with palm and phalanges at the end of the run");
+    add("peak_contact_force." + name, peak_contact_force_[o], "N", "largest size of all its contacts together: what the hand held it with against a pull");
     if (!std::isnan(net_force_[o])) {
       add("net_force." + name, net_force_[o], "N", "contacts, weight and loads together at the end of the run: 0 in balance");
       add("net_moment." + name, net_moment_[o], "N m", "of the same about the centre of mass");

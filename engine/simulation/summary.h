@@ -48,7 +48,7 @@ class SummaryBuilder {
   std::vector<double> peak_tension_, peak_slack_, peak_current_, peak_winding_, peak_housing_, off_angle_, off_turn_,
       off_moved_, off_posture_, stretch_over_;
   double peak_grip_ = 0, worst_residual_ = 0, most_in_ = 0;
-  std::vector<double> object_shift_, object_speed_, object_contacts_, net_force_, net_moment_, lowest_voltage_, peak_supply_current_;
+  std::vector<double> object_shift_, object_speed_, object_contacts_, peak_contact_force_, net_force_, net_moment_, lowest_voltage_, peak_supply_current_;
 };
 
 /// Judges the requirements of a scenario.

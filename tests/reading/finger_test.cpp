@@ -200,13 +200,13 @@ TEST_CASE("fingers: what a hand cannot have is refused where it stands") {
        "bends and guides after the pulley"},
       {"in: palm, fr", "in: plam, fr", "hand.yaml:19:46: ", "the nearest known body is 'palm'"},
       {"        lead:\n          - {pulley: flexor, at: [-60 mm, 0 mm, 0 mm]}\n          - {bend: [-40 mm, 0 mm, 0 mm], in: palm, friction_factor: 2}\n", "",
-       "hand.yaml:16:9: ", "the cord 'flexor' is wound on it"},
-      {"supply: pack\n    d", "supply: pack\n    leave_out: [palm]\n    d", "hand.yaml:14:17: ", "one of: tip, phalanx, knuckle"},
+       "hand.yaml:15:7: ", "the cord 'flexor' is wound on it"},
+      {"supply: pack\n    d", "supply: pack\n    leave_out: [palm]\n    d", "hand.yaml:14:17: ", "the name of a body: tip, phalanx, knuckle"},
       {"supply: pack\n    d", "supply: pack\n    leave_out: [phalanx]\n    d", "hand.yaml:14:17: ", "the body 'tip' needs it"},
       {"supply: pack\n    d", "supply: pack\n    leave_out: [knuckle]\n    d", "hand.yaml:14:17: ", "the body 'phalanx' needs it"},
       {"currency: crown", "currency: ducat", "hand.yaml:10:12: ", "prices are in 'crown'"},
       {"  palm: {f", "  index.palm: {f", "hand.yaml:7:3: ", "the name is not allowed"},
-      {"model: model.yaml\n    at: [10 mm, 0 mm, 0 mm]", "at: [10 mm, 0 mm, 0 mm]", "hand.yaml:21:5: ", "fingers.middle.model is missing"},
+      {"model: model.yaml\n    at: [10 mm, 0 mm, 0 mm]", "at: [10 mm, 0 mm, 0 mm]", "hand.yaml:20:3: ", "fingers.middle.model is missing"},
   }));
   const std::string said = message(changed(wrong.old_text, wrong.new_text));
   CAPTURE(wrong.new_text);
