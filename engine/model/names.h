@@ -10,4 +10,10 @@ namespace sinewright::model {
   return dot == std::string::npos ? std::string() : name.substr(0, dot);
 }
 
+/// The rest of the name: "MCP" of "index.MCP".
+[[nodiscard]] inline std::string within_finger(const std::string& name) {
+  const auto dot = name.find('.');
+  return dot == std::string::npos ? name : name.substr(dot + 1);
+}
+
 }  // namespace sinewright::model

@@ -158,11 +158,24 @@ std::vector<GripEstimate> grip_estimate(const System& system, const VectorXd& q,
     if (hinge_of_body(system, parent) >= 0) continue;
     GripEstimate finger;
     std::vector<Vector3d> point, normal;
+    // A body without any shape touches nothing if others of the finger have shapes: a saddle between two pins.
+    bool shaped = false;
+    for (int i = static_cast<int>(base); i >= 0;) {
+      shaped = shaped || !m.bodies[at(system.hinges[at(i)].body)].shapes.empty();
+      int next = -1;
+      for (std::size_t j = 0; j < system.hinges.size() && next < 0; ++j)
+        if (m.bodies[at(system.hinges[j].body)].hinge->parent == system.hinges[at(i)].body) next = static_cast<int>(j);
+      i = next;
+    }
     for (int i = static_cast<int>(base); i >= 0;) {
       const int body = system.hinges[at(i)].body;
       int next = -1;
       for (std::size_t j = 0; j < system.hinges.size() && next < 0; ++j)
         if (m.bodies[at(system.hinges[j].body)].hinge->parent == body) next = static_cast<int>(j);
+      if (shaped && m.bodies[at(body)].shapes.empty()) {
+        i = next;
+        continue;
+      }
       // Middle of the first contact shape, else half-way to the next pin, else the centre of mass.
       Vector3d middle = system.tree.links[at(system.hinges[at(i)].link)].mass.center;
       if (next >= 0) middle = 0.5 * m.bodies[at(system.hinges[at(next)].body)].hinge->at;

@@ -16,6 +16,7 @@ namespace {
 
 constexpr double never = std::numeric_limits<double>::quiet_NaN();
 constexpr double band = 0.05;  // "95 % band" of a steady value
+constexpr double hardly_moved = 0.1 * 3.14159265358979323846 / 180;  // [rad]: less is no motion that could settle
 
 constexpr std::size_t at(int index) { return static_cast<std::size_t>(index); }
 
@@ -284,7 +285,8 @@ std::vector<SummaryValue> SummaryBuilder::finish() const {
   for (std::size_t j = 0; j < system_.hinges.size(); ++j) {
     const std::string& name = m.bodies[at(system_.hinges[j].body)].hinge->name;
     add("joint_angle." + name, closed_.angle[j], "rad", "at the end of closing");
-    add("settling_time." + name, commanded ? last_entry(time_, angle_[j], from, phases_.close_end) : never, "s",
+    const bool moved = std::abs(closed_.angle[j] - start_.angle[j]) >= hardly_moved;
+    add("settling_time." + name, commanded && moved ? last_entry(time_, angle_[j], from, phases_.close_end) : never, "s",
         "from the first drive command to the last entry of the angle into its 95 % band");
     add("final_angle." + name, last_.angle[j], "rad", "at the end of the run");
     add("off_motion." + name, off_moved_[j], "rad", "largest motion of the joint while power was off");

@@ -4,7 +4,7 @@
 #include <cmath>
 #include <numbers>
 
-#include "simulation/parts.h"
+#include "../simulation/parts.h"
 #include "simulation/static_analysis.h"
 
 using namespace sinewright;

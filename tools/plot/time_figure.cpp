@@ -6,6 +6,8 @@
 
 #include <fmt/format.h>
 
+#include "model/names.h"
+
 namespace sinewright::plot {
 
 namespace {
@@ -22,18 +24,32 @@ struct Mark {
 
 std::vector<Mark> marks_of(const Subject& subject) {
   std::vector<Mark> list;
-  std::vector<std::string> touched;
-  for (const auto& event : subject.record.events) {
+  std::vector<std::string> touched, told;
+  const std::size_t drives = subject.scenario.model.drives.size();
+  const auto& events = subject.record.events;
+  for (const auto& event : events) {
     if (event.time < subject.from || event.time > subject.to) continue;
     if (event.kind == "command") {
-      const bool several = subject.scenario.model.drives.size() > 1;
-      list.push_back({event.time, several ? event.subject + ": " + event.detail : event.detail});
+      // The same command to several drives at once is one mark.
+      const auto same = [&](const auto& other) {
+        return other.kind == "command" && other.time == event.time && other.detail == event.detail;
+      };
+      const auto together = static_cast<std::size_t>(std::count_if(events.begin(), events.end(), same));
+      const std::string key = fmt::format("{} {}", event.time, event.detail);
+      if (std::find(told.begin(), told.end(), key) != told.end()) continue;
+      told.push_back(key);
+      const std::string who = together == 1 ? event.subject : together == drives ? "all drives" : fmt::format("{} drives", together);
+      list.push_back({event.time, drives > 1 ? who + ": " + event.detail : event.detail});
     }
-    if (event.kind == "contact" &&
-        std::find(touched.begin(), touched.end(), event.subject) == touched.end()) {
-      touched.push_back(event.subject);
-      list.push_back({event.time, event.subject + " touches"});
-    }
+    if (event.kind != "contact") continue;
+    // Of a finger of a hand its first touch is enough.
+    const std::string finger = model::finger_of(event.subject);
+    const bool of_finger = !finger.empty() && std::any_of(subject.scenario.model.drives.begin(), subject.scenario.model.drives.end(),
+                                                          [&](const auto& drive) { return model::finger_of(drive.name) == finger; });
+    const std::string& toucher = of_finger ? finger : event.subject;
+    if (std::find(touched.begin(), touched.end(), toucher) != touched.end()) continue;
+    touched.push_back(toucher);
+    list.push_back({event.time, event.subject + " touches"});
   }
   std::stable_sort(list.begin(), list.end(), [](const Mark& a, const Mark& b) { return a.time < b.time; });
   for (Mark& mark : list) mark.text = shortened(mark.text, 34);
