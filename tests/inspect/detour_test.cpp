@@ -15,7 +15,7 @@ using model::Vector3d;
 namespace {
 
 constexpr double right_angle = std::numbers::pi / 2;
-constexpr double friction = 0.2, factor = 0.5, stiffness = 3000;
+constexpr double rubbing = 0.2, factor = 0.5, stiffness = 3000;
 
 // A finger on a palm. In line the cord comes straight along x; led, it goes 30 mm along z, then turns into the old way at the place of
 // the old pulley, 40 mm before the mouth of the phalanx.
@@ -29,7 +29,7 @@ model::Scenario led_finger() {
   model::Cord cord;
   cord.name = "flexor";
   cord.line = 0;
-  cord.channel.kinetic = friction;
+  cord.channel.kinetic = rubbing;
   cord.path = {model::PulleyEnd{0, {-0.05, -0.01, 0.03}}, model::Bend{0, {-0.05, -0.01, 0}, 2e-3, factor},
                model::Bend{0, {-0.02, -0.01, 0}, 2e-3, 1}, model::Bend{1, {0.01, -0.01, 0}, 2e-3, 1},
                model::Anchor{1, {0.03, -0.01, 0}}};
@@ -48,7 +48,7 @@ TEST_CASE("detour: a right angle costs what the capstan law says, and the longer
   const simulation::Detour& d = list.front();
   CHECK_THAT(d.led.turning, WithinAbs(right_angle, 1e-12));
   CHECK_THAT(d.in_line.turning, WithinAbs(0, 1e-12));
-  const double ratio = std::exp(-friction * factor * right_angle);
+  const double ratio = std::exp(-rubbing * factor * right_angle);
   CHECK_THAT(d.led.ratio, WithinRel(ratio, 1e-12));
   CHECK_THAT(d.in_line.ratio, WithinRel(1.0, 1e-12));
   CHECK_THAT(d.gain(), WithinRel(ratio, 1e-12));

@@ -46,7 +46,7 @@ TEST_CASE("shared supply: stalled motors get what Ohm's law and the supply's lim
   CAPTURE(n, limit);
   const simulation::Stage& stage = walk.stepper.stage();
   for (int i = 0; i < n; ++i) {
-    CHECK_THAT(walk.state.v[walk.system.shafts[static_cast<std::size_t>(i)].v_output], WithinAbs(0, 1e-12));
+    CHECK_THAT(walk.state.v[walk.system.shafts[static_cast<std::size_t>(i)].v_output], WithinAbs(0, 1e-6));
     CHECK_THAT(stage.shaft[static_cast<std::size_t>(i)].electric.current, WithinRel(drawn / n, 1e-9));
   }
   CHECK_THAT(stage.supply[0].current, WithinRel(drawn, 1e-9));

@@ -1,6 +1,7 @@
 #include "report/record_data.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <limits>
 #include <numbers>
@@ -8,12 +9,14 @@
 #include <fmt/format.h>
 
 #include "geometry/convex_hull.h"
+#include "model/names.h"
 #include "plot/scene.h"
 #include "quantity/quantity.h"
 #include "reading/reading.h"
 #include "report/arrays.h"
 #include "report/thinning.h"
 #include "simulation/control.h"
+#include "simulation/detour.h"
 #include "simulation/summary.h"
 #include "simulation/system.h"
 
@@ -389,21 +392,26 @@ Json drawing(const Run& run) {
       for (const auto& shape : m.bodies[b].shapes) polygon(shape.shape, "contact");
     }
     Vector3d before = Vector3d::Zero();
-    bool any = false;
+    bool any = false, hand = false;
     for (std::size_t b = 0; b < m.bodies.size(); ++b) {
       if (!m.bodies[b].hinge) continue;
       const auto& hinge = *m.bodies[b].hinge;
+      hand = hand || !model::finger_of(hinge.name).empty();
       if (!palm) {
         if (hinge.pin) {
           view["circles"].push_back({{"role", "pin"}, {"at", point(poses[b].p)}, {"radius", 500 * hinge.pin->diameter}});
           view["notes"].push_back({{"at", point(poses[b].p)}, {"text", fmt::format("{} ⌀{:.3g}", hinge.name, 1e3 * hinge.pin->diameter)}});
         }
-        if (any) view["dimensions"].push_back({{"from", point(before)}, {"to", point(poses[b].p)}, {"axis", "x"}, {"text", fmt::format("{:.4g}", 1e3 * (poses[b].p.x() - before.x()))}});
+        // Of a hand from pin to pin within each finger, where the two stand apart in this view.
+        const auto parent = static_cast<std::size_t>(hinge.parent);
+        const bool apart = m.bodies[parent].hinge && std::abs(poses[b].p.x() - poses[parent].p.x()) > 1e-4;
+        if (hand) before = poses[parent].p;
+        if (hand ? apart : any) view["dimensions"].push_back({{"from", point(before)}, {"to", point(poses[b].p)}, {"axis", "x"}, {"text", fmt::format("{:.4g}", 1e3 * (poses[b].p.x() - before.x()))}});
       }
       before = poses[b].p;
       any = true;
     }
-    if (!palm && any) {
+    if (!palm && any && !hand) {
       const Json end = {tip, 1e3 * before.y()};
       view["dimensions"].push_back({{"from", point(before)}, {"to", end}, {"axis", "x"}, {"text", fmt::format("{:.4g}", tip - 1e3 * before.x())}});
     }
@@ -414,7 +422,7 @@ Json drawing(const Run& run) {
             const auto& drive = m.drives[static_cast<std::size_t>(end->drive)];
             const Vector3d at = poses[static_cast<std::size_t>(drive.body)] * Vector3d(end->at + Vector3d(0, drive.pulley.radius, 0));
             view["circles"].push_back({{"role", "pulley"}, {"at", point(at)}, {"radius", 1e3 * drive.pulley.radius}});
-            view["notes"].push_back({{"at", point(at)}, {"text", fmt::format("pulley R{:.3g}", 1e3 * drive.pulley.radius)}});
+            if (!hand) view["notes"].push_back({{"at", point(at)}, {"text", fmt::format("pulley R{:.3g}", 1e3 * drive.pulley.radius)}});
           } else if (const auto* guide = std::get_if<model::Guide>(&way)) {
             view["circles"].push_back({{"role", "guide"}, {"at", point(poses[static_cast<std::size_t>(guide->body)] * guide->at)}, {"radius", 1e3 * guide->radius}});
           }
@@ -436,7 +444,8 @@ Json facts(const Run& run) {
   const auto& m = run.scenario.model;
   Json list = Json::array();
   const auto add = [&](const std::string& group, const char* title, const std::string& text) { list.push_back({{"group", group}, {"title", title}, {"text", text}}); };
-  for (const auto& supply : m.supplies) add("Supply " + supply.name, "voltage", fmt::format("{:.4g} V behind {:.3g} Ω", supply.voltage, supply.resistance));
+  for (const auto& supply : m.supplies) add("Supply " + supply.name, "voltage", fmt::format("{:.4g} V behind {:.3g} Ω{}", supply.voltage, supply.resistance,
+                                                                                                              supply.current_limit > 0 ? fmt::format(", at most {:.3g} A", supply.current_limit) : std::string()));
   for (const auto& drive : m.drives) {
     const std::string group = "Drive " + drive.name;
     add(group, "motor", fmt::format("{}: {:.3g} Ω, {:.3g} mN·m/A", drive.motor.name, drive.motor.resistance, 1e3 * drive.motor.torque_constant));
@@ -449,6 +458,17 @@ Json facts(const Run& run) {
     const auto& line = m.lines[static_cast<std::size_t>(cord.line)];
     add("Cord " + cord.name, "line", fmt::format("{}, ⌀{:.3g} mm", line.name, 1e3 * line.diameter));
     add("Cord " + cord.name, "friction in its channel", fmt::format("{:.3g}", cord.channel.kinetic));
+  }
+  std::vector<double> last_posture;
+  for (const auto& body : m.bodies)
+    if (body.hinge) last_posture.push_back(run.record.column("/joints/" + body.hinge->name + "/angle").back());
+  const simulation::System system(run.scenario);
+  for (const simulation::Detour& detour : simulation::detours(system, last_posture)) {
+    const std::string group = "Cord " + m.cords[static_cast<std::size_t>(system.cords[detour.cord].cord)].name;
+    add(group, "lost before the finger", fmt::format("{:.1f} % (drive in line: {:.1f} %)", 100 * (1 - detour.led.ratio), 100 * (1 - detour.in_line.ratio)));
+    add(group, "grip against a drive in line", fmt::format("{:.1f} % for the same tension at the pulley", 100 * detour.gain()));
+    add(group, "longer than in line", fmt::format("{:.1f} mm; stretches {:.2f} mm more at stall", 1e3 * (detour.led.path_length - detour.in_line.path_length),
+                                                  1e3 * (detour.led.stretch - detour.in_line.stretch)));
   }
   for (const auto& body : m.bodies) {
     if (!body.hinge) continue;
@@ -523,16 +543,40 @@ Json record_data(const Run& run, const std::string& label, const std::vector<rec
     bool shown;
   };
   struct Chart {
-    const char *id, *title, *unit;
+    std::size_t kind;
+    std::string id, title, unit;
     std::vector<Series> series;
   };
-  std::vector<Chart> charts = {{"angles", "Joint angles", "deg", {}}, {"tensions", "Cord tensions", "N", {}}, {"contacts", "Contact forces, normal", "N", {}},
-                               {"currents", "Currents", "A", {}}, {"voltages", "Voltages", "V", {}}, {"temperatures", "Temperatures", "°C", {}},
-                               {"torques", "Load on the shafts", "N·mm", {}}, {"energy", "Energy since the start", "mJ", {}}, {"loads", "Loads", "N", {}}};
+  struct ChartKind {
+    const char *id, *title, *unit;
+    bool of_finger;  // a hand has one for each finger
+  };
+  constexpr std::array<ChartKind, 9> kinds{{{"angles", "Joint angles", "deg", true}, {"tensions", "Cord tensions", "N", true},
+                                            {"contacts", "Contact forces, normal", "N", true}, {"currents", "Currents", "A", false},
+                                            {"voltages", "Voltages", "V", false}, {"temperatures", "Temperatures", "°C", false},
+                                            {"torques", "Load on the shafts", "N·mm", false}, {"energy", "Energy since the start", "mJ", false},
+                                            {"loads", "Loads", "N", false}}};
+  std::vector<Chart> charts;
+  const bool hand = std::any_of(m.bodies.begin(), m.bodies.end(), [](const auto& body) { return !model::finger_of(body.name).empty(); });
+  const auto chart_for = [&](std::size_t kind, const std::string& finger) -> Chart& {
+    const std::string id = finger.empty() ? kinds[kind].id : fmt::format("{}.{}", kinds[kind].id, finger);
+    auto found = std::find_if(charts.begin(), charts.end(), [&](const Chart& chart) { return chart.id == id; });
+    if (found != charts.end()) return *found;
+    const auto after = std::find_if(charts.begin(), charts.end(), [&](const Chart& chart) { return chart.kind > kind; });
+    const std::string title = finger.empty() ? kinds[kind].title : fmt::format("{}, {}", kinds[kind].title, finger);
+    return *charts.insert(after, Chart{kind, id, title, kinds[kind].unit, {}});
+  };
   const auto description = [&](const std::string& path) { return record.channels[static_cast<std::size_t>(record.find(path))].description; };
-  const auto add = [&](std::size_t chart, const std::string& name, const std::string& path, double factor, double offset = 0, bool shown = true, int column = 0) {
+  const auto add = [&](std::size_t kind, std::string name, const std::string& path, double factor, double offset = 0, bool shown = true, int column = 0) {
     if (record.find(path) < 0) return;
-    charts[chart].series.push_back({name, description(path), tables.add(path, column, factor, offset), shown});
+    std::string finger;
+    if (hand && kinds[kind].of_finger) {
+      finger = model::finger_of(name);
+      const auto has = [&](const auto& body) { return model::finger_of(body.name) == finger; };
+      if (finger.empty() || std::none_of(m.bodies.begin(), m.bodies.end(), has)) finger = "palm";
+      for (auto at = name.find(finger + "."); at != std::string::npos; at = name.find(finger + ".", at)) name.erase(at, finger.size() + 1);
+    }
+    chart_for(kind, finger).series.push_back({name, description(path), tables.add(path, column, factor, offset), shown});
   };
   for (const auto& body : m.bodies)
     if (body.hinge) add(0, body.hinge->name, "/joints/" + body.hinge->name + "/angle", kDegree);
@@ -548,16 +592,22 @@ Json record_data(const Run& run, const std::string& label, const std::vector<rec
   for (const auto& channel : record.channels)
     if (channel.path.starts_with("/contacts/") && channel.path.ends_with("/normal_force"))
       add(2, channel.path.substr(10, channel.path.size() - 10 - 13), channel.path, 1);
+  const bool shared = m.drives.size() > 1;  // the supply speaks for itself then
   for (const auto& drive : m.drives) {
     const std::string base = "/drives/" + drive.name + "/";
     add(3, "motor of " + drive.name, base + "current", 1);
-    add(3, "supply of " + drive.name, base + "supply_current", 1);
+    if (!shared) add(3, "supply of " + drive.name, base + "supply_current", 1);
     add(4, "motor of " + drive.name, base + "motor_voltage", 1);
-    add(4, "supply of " + drive.name, base + "supply_voltage", 1);
+    if (!shared) add(4, "supply of " + drive.name, base + "supply_voltage", 1);
     add(5, "winding of " + drive.name, base + "winding_temperature", 1, -273.15);
     add(5, "housing of " + drive.name, base + "housing_temperature", 1, -273.15);
     add(6, drive.name, base + "load_torque", 1e3);
   }
+  if (shared)
+    for (const auto& supply : m.supplies) {
+      add(3, "supply " + supply.name, "/supplies/" + supply.name + "/current", 1);
+      add(4, "supply " + supply.name, "/supplies/" + supply.name + "/voltage", 1);
+    }
   for (const auto& channel : record.channels)
     if (channel.path.starts_with("/energy/")) {
       std::string name = channel.path.substr(8);
@@ -569,7 +619,7 @@ Json record_data(const Run& run, const std::string& label, const std::vector<rec
   for (const auto& load : run.scenario.loads) {
     const std::size_t table = tables.add(1, 0);
     for (std::size_t i = 0; i < n; ++i) tables.at(table, i) = simulation::value_at(load.force, record.time[i]);
-    charts[8].series.push_back({load.name, "force of the load", table, true});
+    chart_for(8, "").series.push_back({load.name, "force of the load", table, true});
     load_sizes.push_back(table);
   }
 
@@ -700,7 +750,15 @@ Json record_data(const Run& run, const std::string& label, const std::vector<rec
   for (const auto& event : record.events) {
     const int weight = weight_of(event.kind);
     if (weight == 1 && ++small > 300) continue;  // a list longer than that nobody reads; the record has them all
-    json["events"].push_back({{"time", event.time}, {"kind", event.kind}, {"text", event.subject + " " + event.detail}, {"weight", weight}});
+    std::string subject_of = event.subject;
+    if (event.kind == "command") {
+      // The same command to several drives at once is one event.
+      const auto same = [&](const auto& other) { return other.kind == "command" && other.time == event.time && other.detail == event.detail; };
+      if (&*std::find_if(record.events.begin(), record.events.end(), same) != &event) continue;
+      const auto together = static_cast<std::size_t>(std::count_if(record.events.begin(), record.events.end(), same));
+      if (together > 1) subject_of = together == m.drives.size() ? "all drives" : fmt::format("{} drives", together);
+    }
+    json["events"].push_back({{"time", event.time}, {"kind", event.kind}, {"text", subject_of + " " + event.detail}, {"weight", weight}});
   }
   json["charts"] = Json::array();
   for (const Chart& chart : charts) {
