@@ -36,8 +36,9 @@ Load load_of(const DriveInput& in) {
 }
 
 struct SupplyPoint {
-  double voltage = 0;    // V_s
-  double by_offset = 0;  // dV_s / d Σ e/R over the drives at full duty that draw; 0 where V_s does not move
+  double voltage = 0;                                       // V_s
+  double slope = std::numeric_limits<double>::infinity();   // of what is zero there, by V; infinite where V_s is held
+  double scale = 0;                                         // the same by a drive's draw
 };
 
 // What the drives draw together in a range of V without break points: power/V + conductance V − offset.
@@ -66,23 +67,22 @@ Draw draw_below(std::span<const DriveInput> input, double high, double& low) {
   return draw;
 }
 
-// The highest V up to `high` at which the draw is (source − V conductance) of a source that gives `source` at V = 0. In each range V
-// solves (own conductance + conductance) V² − (source + offset) V + power = 0, of which the larger root counts; 0 if there is none.
-SupplyPoint highest_point(std::span<const DriveInput> input, double high, double source, double conductance) {
+// The highest V up to `high` with  own V − source + scale · draw(V) = 0. In each range V solves
+// (own + scale conductance) V² − (source + scale offset) V + scale power = 0, of which the larger root counts; 0 if there is none.
+SupplyPoint highest_point(std::span<const DriveInput> input, double high, double own, double source, double scale) {
   // A solution that sits on a break point may fall on the wrong side of it by rounding, seen from both sides.
   const double slip = 1e-13 * high;
   while (high > 0) {
     double low = 0;
     const Draw draw = draw_below(input, high, low);
-    const double a = conductance + draw.conductance;
-    const double b = source + draw.offset;
-    const double discriminant = b * b - 4 * a * draw.power;
+    const double a = own + scale * draw.conductance;
+    const double b = source + scale * draw.offset;
+    const double discriminant = b * b - 4 * a * scale * draw.power;
     if (a > 0 && discriminant >= 0) {
       const double root = (b + std::sqrt(discriminant)) / (2 * a);
       if (root > 0 && root >= low - slip && root <= high + slip) {
         const double voltage = std::clamp(root, low, high);
-        const double stiffness = a - draw.power / (voltage * voltage);
-        return {voltage, stiffness > 0 ? 1 / stiffness : 0};
+        return {voltage, a - scale * draw.power / (voltage * voltage), scale};
       }
     }
     high = low;
@@ -92,12 +92,13 @@ SupplyPoint highest_point(std::span<const DriveInput> input, double high, double
 
 // V_s = U₀ − R_s Σ I_s; if that asks for more than the limit, the highest V_s below at which the limit is enough.
 SupplyPoint supply_point(std::span<const DriveInput> input, double open_voltage, double resistance, double limit) {
-  SupplyPoint point{open_voltage, 0};
-  if (resistance > 0) point = highest_point(input, open_voltage, open_voltage / resistance, 1 / resistance);
+  SupplyPoint point;
+  point.voltage = open_voltage;
+  if (resistance > 0) point = highest_point(input, open_voltage, 1, open_voltage, resistance);
   if (limit <= 0 || point.voltage <= 0) return point;
   double low = 0;
   const double drawn = draw_below(input, point.voltage * (1 + 1e-13), low).at(point.voltage);
-  return drawn > limit ? highest_point(input, point.voltage, limit, 0) : point;
+  return drawn > limit ? highest_point(input, point.voltage, 0, limit, 1) : point;
 }
 
 }  // namespace
@@ -140,9 +141,9 @@ void solve_supply(std::span<const DriveInput> input, double open_voltage, double
       out.current = std::copysign(in.current_limit, out.current);
       out.motor_voltage = in.resistance * out.current + emf;
     } else {
-      // This drive's back-EMF feeds back on the supply where it is at full duty and drawing: dV_s/de = by_offset / R.
+      // This drive's back-EMF e feeds back on the supply where it is at full duty and drawing: dV_s/de = (scale / R) / slope.
       double sag = 0;
-      if (full_duty && wanted * out.current > 0) sag = supply.by_offset / in.resistance;
+      if (full_duty && wanted * out.current > 0 && supply.slope > 0) sag = supply.scale / in.resistance / supply.slope;
       out.current_by_speed = in.torque_constant * (sag - 1) / in.resistance;
       const double direction = in.commanded_voltage < 0 ? -1.0 : 1.0;
       out.voltage_by_speed = direction * in.torque_constant * sag;

@@ -16,7 +16,7 @@ namespace {
 
 constexpr double never = std::numeric_limits<double>::quiet_NaN();
 constexpr double band = 0.05;  // "95 % band" of a steady value
-constexpr double hardly_moved = 0.1 * 3.14159265358979323846 / 180;  // [rad]: less is no motion that could settle
+constexpr double hardly_moved = 0.035;  // [rad], two degrees: less is no motion whose end could be told
 
 constexpr std::size_t at(int index) { return static_cast<std::size_t>(index); }
 

@@ -249,7 +249,7 @@ TEST_CASE("posture: phalanges, pins and forces are drawn to scale where the reco
   // At the start the finger lies along x. Its proximal phalanx is a capsule of radius 8 mm from x = 4 mm to
   // 41 mm.
   double low_x = 1e9, high_x = -1e9, low_y = 1e9, high_y = -1e9;
-  const auto solids = block_of(script, "solids1");
+  const auto solids = block_of(script, "solids1_1");
   REQUIRE(solids.size() > 20);
   for (std::size_t i = 0; i < solids.size() && (i < 2 || solids[i] != solids[0]); ++i) {
     low_x = std::min(low_x, solids[i][0]), high_x = std::max(high_x, solids[i][0]);
