@@ -30,10 +30,21 @@ MeasureUnit unit_of(Measure measure) {
 
 using Row = std::array<std::string, 6>;
 
+// What does not fit into a column is counted; --json has it all.
+std::string some_of(const std::vector<std::string>& names) {
+  constexpr std::size_t widest = 60;
+  const std::string all = fmt::format("{}", fmt::join(names, ", "));
+  if (all.size() <= widest) return all;
+  std::string some;
+  std::size_t shown = 0;
+  while (shown < names.size() && some.size() + names[shown].size() + 2 < widest - 14) some += names[shown++] + ", ";
+  return fmt::format("{}and {} more", some, names.size() - shown);
+}
+
 Row row_of(const BillLine& line) {
   const MeasureUnit unit = unit_of(line.measure);
   const bool pieces = line.measure == Measure::piece;
-  Row row = {line.part, fmt::format("{}", fmt::join(line.used_for, ", ")), std::to_string(line.count), "", "no price", ""};
+  Row row = {line.part, some_of(line.used_for), std::to_string(line.count), "", "no price", ""};
   if (!pieces) row[3] = fmt::format("{:.3f} {}", from_si(line.amount, unit.shown), unit.shown);
   if (!line.unit_price) return row;
   // A price per cm³ is a millionth of the one per m³.

@@ -220,7 +220,7 @@ std::string summary_text(const simulation::System& system, const simulation::Run
   const Lookup of(result.summary);
   std::string text;
   const auto line = [&](const std::string& label, const std::string& value) {
-    text += fmt::format("  {:<36}{}\n", label, value);
+    text += fmt::format("  {:<35} {}\n", label, value);
   };
   const auto heading = [&](const std::string& title) { text += fmt::format("\n{}\n", title); };
 
@@ -259,6 +259,11 @@ std::string summary_text(const simulation::System& system, const simulation::Run
                                             show(of("contact_time." + contact.name), "s", "s")));
     for (const auto& object : system.scenario.objects) {
       line("split-cylinder reading, " + object.name, show(of("split_force." + object.name), "N", "N"));
+      if (std::holds_alternative<model::HeldFree>(object.hold))
+        line("out of balance, " + object.name, fmt::format("{} and {} at the end", show(of("net_force." + object.name), "N", "N"),
+                                                           show(of("net_moment." + object.name), "N.m", "N·mm")));
+      if (std::holds_alternative<model::HeldOnPath>(object.hold))
+        line("held with at most, " + object.name, show(of("peak_contact_force." + object.name), "N", "N"));
       if (!std::holds_alternative<model::HeldFixed>(object.hold))
         line("shift of " + object.name, fmt::format("{}, speed at the end {}, {:g} contacts", show(of("object_shift." + object.name), "m", "mm"),
                                                     show(of("object_speed." + object.name), "m/s", "mm/s"), of("object_contacts." + object.name)));
