@@ -177,10 +177,10 @@ void visit(const System& system, const Stage& stage, const State& state, const T
     one(base, "split_force", "N", "force between the two halves of the object across the split plane",
         split_force(system, stage, o));
     const Vector3d held = contact_force(system, stage, o);
-    many(base, "contact_force", "N", "of all contacts together on the object, world axes", axes, held.data(), 3);
+    many(base, "contact_force", "N", "of palm and phalanges together on the object, world axes", axes, held.data(), 3);
     if (system.tree.links[link].kind == dynamics::JointKind::free) {
       const dynamics::Force net = stage.net_force(system.link_of_object[o]);
-      many(base, "net_force", "N", "contacts, weight and loads together, world axes: 0 in balance", axes, net.force.data(), 3);
+      many(base, "net_force", "N", "contacts, weight and all else that acts on it together, world axes: 0 in balance", axes, net.force.data(), 3);
       many(base, "net_moment", "N m", "of the same about the centre of mass", axes, net.moment.data(), 3);
     }
   }
@@ -253,7 +253,7 @@ double split_force(const System& system, const Stage& stage, std::size_t object)
 Vector3d contact_force(const System& system, const Stage& stage, std::size_t object) {
   Vector3d force = Vector3d::Zero();
   for (std::size_t i = 0; i < system.contacts.size(); ++i)
-    if (system.contacts[i].object == static_cast<int>(object)) force -= stage.contact[i].force;
+    if (system.contacts[i].body >= 0 && system.contacts[i].object == static_cast<int>(object)) force -= stage.contact[i].force;
   return force;
 }
 

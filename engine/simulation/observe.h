@@ -34,7 +34,7 @@ void observe(const System& system, const Stage& stage, const State& state, const
 /// split normal press towards the other half [N]. Weight and inertia of the half are left out.
 [[nodiscard]] double split_force(const System& system, const Stage& stage, std::size_t object);
 
-/// All contacts of an object together: the force that the hand holds it with [N], world axes.
+/// All contacts of an object with palm and phalanges together: the force that the hand holds it with [N], world axes.
 [[nodiscard]] Vector3d contact_force(const System& system, const Stage& stage, std::size_t object);
 
 /// Energy balance: brought in − stored since the start − lost [J]; zero but for the integrator's error.

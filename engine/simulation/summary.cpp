@@ -275,9 +275,9 @@ std::vector<SummaryValue> SummaryBuilder::finish() const {
     add("object_shift." + name, object_shift_[o], "m", "distance from the start to the end of the run");
     add("object_speed." + name, object_speed_[o], "m/s", "at the end of the run");
     add("object_contacts." + name, object_contacts_[o], "1", "contacts with palm and phalanges at the end of the run");
-    add("peak_contact_force." + name, peak_contact_force_[o], "N", "largest size of all its contacts together: what the hand held it with against a pull");
+    add("peak_contact_force." + name, peak_contact_force_[o], "N", "largest size of the contacts with palm and phalanges together: what the hand held it with against a pull");
     if (!std::isnan(net_force_[o])) {
-      add("net_force." + name, net_force_[o], "N", "contacts, weight and loads together at the end of the run: 0 in balance");
+      add("net_force." + name, net_force_[o], "N", "contacts, weight and all else together at the end of the run: 0 in balance");
       add("net_moment." + name, net_moment_[o], "N m", "of the same about the centre of mass");
     }
   }
