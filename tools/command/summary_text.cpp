@@ -220,7 +220,7 @@ std::string summary_text(const simulation::System& system, const simulation::Run
   const Lookup of(result.summary);
   std::string text;
   const auto line = [&](const std::string& label, const std::string& value) {
-    text += fmt::format("  {:<36}{}\n", label, value);
+    text += fmt::format("  {:<35} {}\n", label, value);
   };
   const auto heading = [&](const std::string& title) { text += fmt::format("\n{}\n", title); };
 
@@ -246,6 +246,11 @@ std::string summary_text(const simulation::System& system, const simulation::Run
     const std::string& name = m.bodies[static_cast<std::size_t>(joint.body)].hinge->name;
     line(name + " closed / at the end",
          fmt::format("{} / {}", show(of("joint_angle." + name), "rad", "deg"), show(of("final_angle." + name), "rad", "deg")));
+  }
+  for (const auto& joint : system.slides) {
+    const std::string& name = m.bodies[static_cast<std::size_t>(joint.body)].slide->name;
+    line(name + " closed / at the end",
+         fmt::format("{} / {}", show(of("slide_position." + name), "m", "mm"), show(of("final_position." + name), "m", "mm")));
   }
 
   if (!system.contacts.empty()) {
@@ -318,6 +323,10 @@ std::string summary_text(const simulation::System& system, const simulation::Run
   for (const auto& joint : system.hinges) {
     const std::string& name = m.bodies[static_cast<std::size_t>(joint.body)].hinge->name;
     line("pin and washers of " + name, percent(of("loss_share." + name)));
+  }
+  for (const auto& joint : system.slides) {
+    const std::string& name = m.bodies[static_cast<std::size_t>(joint.body)].slide->name;
+    line("slideway of " + name, percent(of("loss_share." + name)));
   }
   line("contacts", percent(of("loss_share.contact")));
 

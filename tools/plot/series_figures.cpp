@@ -31,7 +31,7 @@ bool is_phalanx(const Subject& subject, const std::string& contact) {
   const std::string body = contact.substr(0, contact.find_first_of(".@"));
   const auto& bodies = subject.scenario.model.bodies;
   return std::any_of(bodies.begin(), bodies.end(),
-                     [&](const auto& b) { return b.hinge && (b.name == body || b.name == contact); });
+                     [&](const auto& b) { return b.moves() && (b.name == body || b.name == contact); });
 }
 
 // Names of /contacts/NAME, in the record's order.
@@ -99,9 +99,26 @@ Script tension_figure(const Subject& subject) {
 
 Script angle_figure(const Subject& subject) {
   const record::Record& record = subject.record;
-  Panel angles{"joint angle [deg]", {}, false, 1}, rates{"joint rate [deg/s]", {}, false, 1}, held{"", {}};
+  Panel angles{"joint angle [deg]", {}, false, 1}, rates{"joint rate [deg/s]", {}, false, 1},
+      ways{"slide position [mm]", {}, false, 0.1}, held{"", {}};
+  const auto add_held = [&](const std::string& name, const char* stop) {
+    const std::string base = "/joints/" + name + "/";
+    held.rows.push_back({name,
+                         {{"held by dry friction", "#7f93a3", stretches(subject, record.column(base + "sticks"))},
+                          {"against an end stop", "#501a1e", stretches(subject, record.column(base + stop))}}});
+  };
   std::size_t i = 0;
   for (const auto& body : subject.scenario.model.bodies) {
+    if (body.slide) {
+      const std::string& name = body.slide->name;
+      ways.curves.push_back({name, in_unit(record.column("/joints/" + name + "/position"), "mm"), color(i), dash_of(i)});
+      if (const auto& stops = body.slide->stops) {
+        const double shown = from_si(stops->upper, "mm");
+        ways.levels.push_back({fmt::format("{} stop at {:.3g} mm", name, shown), shown, color(i)});
+      }
+      add_held(name, "stop_force");
+      ++i;
+    }
     if (!body.hinge) continue;
     const std::string& name = body.hinge->name;
     const std::string base = "/joints/" + name + "/";
@@ -115,14 +132,14 @@ Script angle_figure(const Subject& subject) {
       mark_stop(stops->upper);
       if (stops->lower != 0) mark_stop(stops->lower);  // most joints share a lower stop at zero, on the axis
     }
-    held.rows.push_back(
-        {name,
-         {{"held by dry friction", "#7f93a3", stretches(subject, record.column(base + "sticks"))},
-          {"against an end stop", "#501a1e", stretches(subject, record.column(base + "stop_torque"))}}});
+    add_held(name, "stop_torque");
     ++i;
   }
-  return time_figure(subject, "angles", "Joint angles, rates, and what holds the joints",
-                     {angles, rates, held});
+  std::vector<Panel> panels;
+  if (!angles.curves.empty()) panels = {angles, rates};
+  if (!ways.curves.empty()) panels.push_back(ways);
+  panels.push_back(held);
+  return time_figure(subject, "angles", "Joint angles, rates, and what holds the joints", panels);
 }
 
 Script force_figure(const Subject& subject) {

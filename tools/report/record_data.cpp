@@ -338,7 +338,9 @@ Json losses(const Run& run) {
         const bool bend = item.key.starts_with("loss_share.") && item.key.find(" bend ") != std::string::npos;
         const bool hinge = item.key.starts_with("loss_share.") && std::any_of(run.scenario.model.bodies.begin(), run.scenario.model.bodies.end(),
                                                                               [&](const auto& b) { return b.hinge && item.key == "loss_share." + b.hinge->name; });
-        if ((part_prefix == "bend" && !bend) || (part_prefix == "hinge" && !hinge) || !(item.value > 0)) continue;
+        const bool slide = item.key.starts_with("loss_share.") && std::any_of(run.scenario.model.bodies.begin(), run.scenario.model.bodies.end(),
+                                                                              [&](const auto& b) { return b.slide && item.key == "loss_share." + b.slide->name; });
+        if ((part_prefix == "bend" && !bend) || (part_prefix == "hinge" && !hinge) || (part_prefix == "slide" && !slide) || !(item.value > 0)) continue;
         flow["parts"].push_back({{"name", item.key.substr(11)}, {"value", item.value * shaft_work}, {"share", item.value * shaft_work / total}});
       }
     flows.push_back(flow);
@@ -350,6 +352,7 @@ Json losses(const Run& run) {
   add("bends of the cords", {"cord_bends"}, "bend");
   add("inside the cords", {"cord_hysteresis"});
   add("pins and washers", {"hinge_friction", "hinge_viscous"}, "hinge");
+  add("slideways", {"slide_friction", "slide_viscous"}, "slide");
   add("end stops", {"end_stops"});
   add("contacts", {"contact_damping", "contact_friction", "object_damping"});
   const double useful = total - lost;
@@ -381,7 +384,7 @@ Json drawing(const Run& run) {
         Json points = Json::array();
         for (const auto& [x, y] : plot::outline(shape, pose)) {
           points.push_back({1e3 * x, 1e3 * y});
-          if (m.bodies[b].hinge) tip = std::max(tip, 1e3 * x);
+          if (m.bodies[b].hinge && !simulation::rides_on_slide(m, static_cast<int>(b))) tip = std::max(tip, 1e3 * x);
         }
         view["polygons"].push_back({{"role", role}, {"points", points}});
       };
@@ -451,6 +454,12 @@ Json facts(const Run& run) {
     add("Cord " + cord.name, "friction in its channel", fmt::format("{:.3g}", cord.channel.kinetic));
   }
   for (const auto& body : m.bodies) {
+    if (const auto& slide = body.slide) {
+      const std::string group = "Slide " + slide->name;
+      if (slide->slideway)
+        add(group, "slideway", fmt::format("{:.3g} mm long, friction {:.3g}, preload {:.3g} N", 1e3 * slide->slideway->length, slide->slideway->friction.kinetic_coefficient, slide->slideway->preload));
+      if (slide->stops) add(group, "range", fmt::format("{:.4g} mm to {:.4g} mm", 1e3 * slide->stops->lower, 1e3 * slide->stops->upper));
+    }
     if (!body.hinge) continue;
     const std::string group = "Joint " + body.hinge->name;
     if (body.hinge->pin) add(group, "pin", fmt::format("⌀{:.3g} mm", 1e3 * body.hinge->pin->diameter));
@@ -528,7 +537,8 @@ Json record_data(const Run& run, const std::string& label, const std::vector<rec
   };
   std::vector<Chart> charts = {{"angles", "Joint angles", "deg", {}}, {"tensions", "Cord tensions", "N", {}}, {"contacts", "Contact forces, normal", "N", {}},
                                {"currents", "Currents", "A", {}}, {"voltages", "Voltages", "V", {}}, {"temperatures", "Temperatures", "°C", {}},
-                               {"torques", "Load on the shafts", "N·mm", {}}, {"energy", "Energy since the start", "mJ", {}}, {"loads", "Loads", "N", {}}};
+                               {"torques", "Load on the shafts", "N·mm", {}}, {"energy", "Energy since the start", "mJ", {}}, {"loads", "Loads", "N", {}},
+                               {"slides", "Positions of slides", "mm", {}}};
   const auto description = [&](const std::string& path) { return record.channels[static_cast<std::size_t>(record.find(path))].description; };
   const auto add = [&](std::size_t chart, const std::string& name, const std::string& path, double factor, double offset = 0, bool shown = true, int column = 0) {
     if (record.find(path) < 0) return;
@@ -536,6 +546,8 @@ Json record_data(const Run& run, const std::string& label, const std::vector<rec
   };
   for (const auto& body : m.bodies)
     if (body.hinge) add(0, body.hinge->name, "/joints/" + body.hinge->name + "/angle", kDegree);
+  for (const auto& body : m.bodies)
+    if (body.slide) add(9, body.slide->name, "/joints/" + body.slide->name + "/position", 1e3);
   for (const auto& cord : m.cords) {
     const std::string path = "/cords/" + cord.name + "/tension";
     const int channel = record.find(path);
@@ -585,7 +597,7 @@ Json record_data(const Run& run, const std::string& label, const std::vector<rec
     for (int c = 0; c < 4; ++c) tables.fill(table, 3 + c, base + "orientation", c, 1);
     bodies.push_back({name, base, role, table});
   };
-  for (const auto& body : m.bodies) add_body(body.name, "/bodies/" + body.name + "/", body.hinge ? "phalanx" : "palm");
+  for (const auto& body : m.bodies) add_body(body.name, "/bodies/" + body.name + "/", body.moves() ? "phalanx" : "palm");
   for (const auto& object : run.scenario.objects) add_body(object.name, "/objects/" + object.name + "/", "object");
 
   Vector3d low = Vector3d::Constant(1e9), high = -low;
