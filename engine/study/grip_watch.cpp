@@ -11,7 +11,7 @@ constexpr double kSlides = 1e-4;  // [m]
 GripWatch::GripWatch(const simulation::System& system, const std::string& object, double start) : system_(system), start_(start) {
   for (std::size_t c = 0; c < system.contacts.size(); ++c) {
     const auto& contact = system.contacts[c];
-    const bool moves = system.model().bodies[static_cast<std::size_t>(contact.body)].moves();
+    const bool moves = contact.body >= 0 && system.model().bodies[static_cast<std::size_t>(contact.body)].moves();
     if (moves && (object.empty() || system.scenario.objects[static_cast<std::size_t>(contact.object)].name == object))
       watched_.push_back({c, false, 0});
   }
