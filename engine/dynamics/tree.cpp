@@ -7,6 +7,7 @@ namespace sinewright::dynamics {
 int Tree::add(Link link) {
   switch (link.kind) {
     case JointKind::hinge:
+    case JointKind::slide:
       link.q = n_q++;
       link.v = n_v++;
       break;
@@ -77,9 +78,20 @@ void update(const Tree& tree, const Vector3d& gravity, const VectorXd& q, const 
       case JointKind::hinge: {
         const auto j = static_cast<std::size_t>(link.v);
         pose.p = base * link.at;
-        pose.R = base.R * Eigen::AngleAxisd(-q[link.q], link.pin_axis).toRotationMatrix() * link.seat;
-        const Vector3d axis = -(base.R * link.pin_axis);
+        pose.R = base.R * Eigen::AngleAxisd(-q[link.q], link.axis).toRotationMatrix() * link.seat;
+        const Vector3d axis = -(base.R * link.axis);
         k.column[j] = {axis, pose.p.cross(axis)};
+        const Motion rate = k.column[j] * v[link.v];
+        k.velocity[i] = base_velocity + rate;
+        k.bias[i] = base_bias + cross(base_velocity, rate);
+        break;
+      }
+      case JointKind::slide: {
+        const auto j = static_cast<std::size_t>(link.v);
+        const Vector3d axis = base.R * link.axis;
+        pose.p = base * link.at + q[link.q] * axis;
+        pose.R = base.R * link.seat;
+        k.column[j] = {Vector3d::Zero(), axis};
         const Motion rate = k.column[j] * v[link.v];
         k.velocity[i] = base_velocity + rate;
         k.bias[i] = base_bias + cross(base_velocity, rate);
@@ -114,7 +126,7 @@ void update(const Tree& tree, const Vector3d& gravity, const VectorXd& q, const 
 
 void advance(const Tree& tree, double h, const VectorXd& rate, VectorXd& q) {
   for (const Link& link : tree.links) {
-    if (link.kind == JointKind::hinge) {
+    if (link.kind == JointKind::hinge || link.kind == JointKind::slide) {
       q[link.q] += h * rate[link.v];
     } else if (link.kind == JointKind::free) {
       const Vector3d turn = h * rate.segment<3>(link.v);

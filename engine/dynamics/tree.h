@@ -16,6 +16,7 @@ using Eigen::VectorXd;
 enum class JointKind {
   fixed,       ///< does not move in its parent (or in the world)
   hinge,       ///< one angle about a pin; q [rad], flexion positive
+  slide,       ///< one way along an axis of the parent; q [m]
   free,        ///< six freedoms; q = position (3), quaternion x y z w; v = angular velocity (3), origin's velocity (3), world axes
   prescribed,  ///< translates in the world as told, whatever it takes
 };
@@ -24,8 +25,8 @@ enum class JointKind {
 struct Link {
   JointKind kind = JointKind::fixed;
   int parent = -1;                        ///< −1: the world; a parent stands before its children
-  Vector3d at = Vector3d::Zero();         ///< joint centre in the parent's frame [m]
-  Vector3d pin_axis = Vector3d::UnitZ();  ///< hinge: in the parent's frame; q turns the child by −q about it
+  Vector3d at = Vector3d::Zero();         ///< joint centre (slide: child's origin at q = 0) in the parent's frame [m]
+  Vector3d axis = Vector3d::UnitZ();      ///< in the parent's frame. Hinge: q turns the child by −q about it; slide: q moves it along
   Matrix3d seat = Matrix3d::Identity();   ///< child's axes in the parent's frame at q = 0
   model::MassProperties mass;             ///< in the body frame
   int q = -1;                             ///< first coordinate, −1 without

@@ -81,7 +81,7 @@ struct Bushing {
   Price price = std::nullopt;  ///< of one
 };
 
-/// A one-sided elastic stop at either end of the joint's range.
+/// A one-sided elastic stop at either end of the joint's range. Of a slide: metres for radians, newtons for newton metres.
 struct EndStops {
   double lower = 0;      ///< [rad]
   double upper = 0;      ///< [rad]
@@ -107,21 +107,48 @@ struct Hinge {
   double spring_rest = 0;                  ///< angle at which that spring is relaxed [rad]
 };
 
+/// Two straight faces or bores that guide a sliding body and rub. The body bears on the two ends of their common length.
+struct Slideway {
+  DryFriction friction;
+  double length = 0;   ///< distance of the two ends, over which a tilting moment is carried [m]; 0: tilting moments add nothing
+  double preload = 0;  ///< normal force that is there without any load, in sum over all faces [N]
+};
+
+/// A body that slides along an axis of its parent without turning against it. Positive is along the axis.
+struct Slide {
+  std::string name;
+  int parent = -1;                         ///< index into Model::bodies
+  Vector3d at = Vector3d::Zero();          ///< the body's origin in the parent's frame at position 0 [m]
+  Vector3d axis = Vector3d::UnitX();       ///< unit vector in the parent's frame
+  Matrix3d seat = Matrix3d::Identity();    ///< child's axes in the parent's frame, as columns
+  std::optional<Slideway> slideway;
+  std::optional<EndStops> stops;           ///< in metres and newtons
+  double viscous = 0;                      ///< [N s/m]
+  double spring_stiffness = 0;             ///< [N/m]
+  double spring_rest = 0;                  ///< position at which that spring is relaxed [m]
+};
+
 /// A body that does not move in the world.
 struct Fixed {
   Vector3d at = Vector3d::Zero();          ///< origin of the body frame in the world [m]
   Matrix3d rotation = Matrix3d::Identity();
 };
 
-/// A palm, knuckle or phalanx. Exactly one of `hinge` and `fixed` is set.
+/// A palm, knuckle, phalanx, or a part of a mechanism such as a bar that shares a pull. Exactly one of `hinge`, `slide` and
+/// `fixed` is set.
 struct Body {
   std::string name;
   std::optional<Hinge> hinge;
+  std::optional<Slide> slide = std::nullopt;
   std::optional<Fixed> fixed;
-  std::optional<MassProperties> mass;  ///< given by numbers; a hinged body has this, or solids, or both (they add up)
+  std::optional<MassProperties> mass;  ///< given by numbers; a moving body has this, or solids, or both (they add up)
   std::vector<Solid> solids;
   std::vector<ContactShape> shapes;    ///< what can touch objects
   Price price = std::nullopt;          ///< of the whole body, in place of what its solids cost
+
+  [[nodiscard]] bool moves() const { return hinge || slide; }
+  /// Index of the body that carries it, −1 for a fixed one.
+  [[nodiscard]] int parent() const { return hinge ? hinge->parent : slide ? slide->parent : -1; }
 };
 
 }  // namespace sinewright::model

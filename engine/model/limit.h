@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <string>
 #include <variant>
 #include <vector>
@@ -46,6 +47,20 @@ struct Ramp {
   int halvings = 5;         ///< of the rate, at most
 };
 
+/// The force on a free object up to which a grasp holds it, in many directions.
+struct Directions {
+  std::string object;
+  Vector3d at = Vector3d::Zero();       ///< where it pulls, object frame [m]
+  std::optional<Vector3d> plane;        ///< normal of the plane of the directions, world, unit; none: over the whole sphere
+  Vector3d first = Vector3d::UnitX();   ///< the first direction of a plane, world, unit, across the normal
+  int count = 24;
+  double start = 0;      ///< [s]
+  double rate = 0;       ///< [N/s] of the first run, > 0
+  double most = 0;       ///< where the rise ends [N]
+  double more_than = 0;  ///< a way of the object by which it counts as lost [m]; or it has no contact left
+  int halvings = 5;      ///< of the rate, at most
+};
+
 /// The last value of a key at which the scenario's requirements hold.
 struct Search {
   std::string key;         ///< as in --set
@@ -68,10 +83,10 @@ struct LimitStudy {
   std::string about;
   std::string scenario;             ///< path
   std::vector<std::string> change;  ///< as --set, before every run
-  std::variant<Ramp, Search> task;
+  std::variant<Ramp, Search, Directions> task;
   std::vector<MapAxis> map;         ///< none, one or two
   double tolerance = 5e-3;          ///< relative
-  Place place;                      ///< of ramp or search, for messages
+  Place place;                      ///< of the task, for messages
 };
 
 }  // namespace sinewright::model

@@ -135,6 +135,7 @@ struct Scenario {
   double ambient = 296.15;                          ///< [K]
   double duration = 0;                              ///< [s]
   std::vector<std::pair<int, double>> start_angles; ///< (body index of the hinged body, q [rad]); others start at 0
+  std::vector<std::pair<int, double>> start_places; ///< (body index of the sliding body, q [m]); others start at 0
   std::vector<Object> objects;
   std::vector<Controller> controllers;              ///< at most one a drive
   std::vector<TimelineEntry> timeline;              ///< sorted by time

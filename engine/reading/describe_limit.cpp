@@ -115,6 +115,45 @@ Kind<model::Search> search() {
       record.kind(), [](const WrittenSearch& value, const Node&) { return static_cast<const model::Search&>(value); });
 }
 
+Kind<model::Directions> directions() {
+  using model::Directions;
+  struct Written : Directions {
+    std::optional<Vector3d> asked;
+  };
+  Record<Written> record("directions",
+                         "The force on a free object up to which a grasp holds it, by a ramp in each of many directions. The force keeps its "
+                         "direction in the world; weight and whatever else the scenario says act beside it.");
+  record.need("object", &Written::object, text(), "a free object of the scenario")
+      .may("at", &Written::at, vector3("m"), Absent{"the origin"}, "where it pulls, in the object's frame")
+      .may("plane", &Written::asked, turned_into<std::optional<Vector3d>, Vector3d>(direction(), [](const Vector3d& n, const Node&) { return std::optional(n); }),
+           Absent{"evenly over the whole sphere"}, "normal of the plane in which the directions lie, in the world")
+      .may("first", &Written::first, direction(), Absent{"[1, 0, 0]"},
+           "the first direction of a plane; the others follow by the right-hand rule about its normal")
+      .may("count", &Written::count, whole_number(3, 1000), Default{"24"}, "how many directions")
+      .may("start", &Written::start, quantity("s", not_negative()), Default{"0 s"}, "when the force begins to rise from 0")
+      .need("rate", &Written::rate, quantity("N/s", positive()), "of the first run; later ones take half of it")
+      .need("most", &Written::most, quantity("N", positive()), "where the rise ends; a direction that holds so much has no limit")
+      .may("more_than", &Written::more_than, quantity("m", positive()), Default{"5 mm"},
+           "way of the object since the force began by which it counts as lost; having no contact left is another")
+      .may("halvings", &Written::halvings, whole_number(1, 12), Default{"5"}, "of the rate, at most")
+      .check([](Written& value, const Node& node) {
+        value.plane = value.asked;
+        if (!value.plane) {
+          if (const Node* first = node.find("first"); first != nullptr)
+            throw not_allowed(*first, "a 'plane' beside it", "over the sphere the directions are spread evenly");
+          return;
+        }
+        const Vector3d across = value.first - *value.plane * value.plane->dot(value.first);
+        if (across.norm() < 1e-6) {
+          const Node* at = node.find("first");
+          throw not_allowed(at != nullptr ? *at : *node.find("plane"), "a first direction that does not stand on the plane",
+                            "give 'first', a direction in the plane");
+        }
+        value.first = across.normalized();
+      });
+  return turned_into<Directions, Written>(record.kind(), [](const Written& value, const Node&) { return static_cast<const Directions&>(value); });
+}
+
 Kind<model::MapAxis> map_axis() {
   using model::MapAxis;
   Record<MapAxis> record("map_axis", "One way of going through variants: each value is given to all keys.");
@@ -135,11 +174,11 @@ Kind<LimitFile> limit_file() {
   struct Written : LimitFile {
     std::string scenario;
     std::vector<std::string> change;
-    std::variant<model::Ramp, model::Search> task;
+    std::variant<model::Ramp, model::Search, model::Directions> task;
     std::vector<model::MapAxis> map;
     double tolerance = 0;
   };
-  using Task = std::variant<model::Ramp, model::Search>;
+  using Task = std::variant<model::Ramp, model::Search, model::Directions>;
   Record<Written> record("limit_file", "At which value something happens, or a requirement ceases to hold.");
   add_heading(record, "limit", true);
   record.need("scenario", &Written::scenario, text(), "the scenario file, relative to the folder of this file")
@@ -151,6 +190,9 @@ Kind<LimitFile> limit_file() {
       .one_of("task", "search", &Written::task,
               turned_into<Task, model::Search>(search(), [](const model::Search& value, const Node&) { return Task(value); }),
               "many runs that bracket a value")
+      .one_of("task", "directions", &Written::task,
+              turned_into<Task, model::Directions>(directions(), [](const model::Directions& value, const Node&) { return Task(value); }),
+              "ramps of a force on an object in many directions")
       .may("map", &Written::map, list_of(map_axis(), "a list of 1 or 2 axes", 1, 2), Absent{"a single limit"},
            "the same for each of several variants")
       .may("tolerance", &Written::tolerance, number({0, 0.1, true, false, "above 0, up to 0.1"}), Default{"0.005"},
@@ -158,6 +200,9 @@ Kind<LimitFile> limit_file() {
       .check([](Written& value, const Node& node) {
         const Node* task = node.find("ramp");
         if (task == nullptr) task = node.find("search");
+        if (task == nullptr) task = node.find("directions");
+        if (std::holds_alternative<model::Directions>(value.task) && value.map.size() > 1)
+          throw not_allowed(*node.find("map")->children[1], "one axis beside 'directions'", "the directions are the other");
         value.study = {value.name, value.about, value.scenario, value.change, value.task, value.map, value.tolerance, task->place()};
       });
   return turned_into<LimitFile, Written>(record.kind(),

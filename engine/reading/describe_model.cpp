@@ -1,3 +1,5 @@
+#include <fmt/format.h>
+
 #include "reading/describe.h"
 #include "reading/describe_fit.h"
 
@@ -98,14 +100,8 @@ Kind<Built<model::Washers>> washers() {
   return record.kind();
 }
 
-Kind<model::EndStops> stops() {
-  Record<WrittenStops> record("stops", "A one-sided elastic stop at either end of the joint's range.");
+Kind<model::EndStops> stops(Record<WrittenStops> record) {
   record
-      .need("range", &WrittenStops::range, list_of(quantity("rad"), "a list of 2 angles: lower, upper", 2, 2),
-            "lower and upper end")
-      .need("stiffness", &model::EndStops::stiffness, quantity("N.m/rad", positive()), "torque per depth")
-      .may("damping", &model::EndStops::damping, quantity("s/rad", not_negative()), Default{"0 s/rad"},
-           "torque = stiffness × depth × (1 + damping × rate), never pulling")
       .check([](WrittenStops& value, const Node& node) {
         value.lower = value.range[0];
         value.upper = value.range[1];
@@ -114,6 +110,69 @@ Kind<model::EndStops> stops() {
       });
   return turned_into<model::EndStops, WrittenStops>(
       record.kind(), [](const WrittenStops& value, const Node&) { return value; });
+}
+
+Kind<model::EndStops> hinge_stops() {
+  Record<WrittenStops> record("stops", "A one-sided elastic stop at either end of the joint's range.");
+  record
+      .need("range", &WrittenStops::range, list_of(quantity("rad"), "a list of 2 angles: lower, upper", 2, 2),
+            "lower and upper end")
+      .need("stiffness", &model::EndStops::stiffness, quantity("N.m/rad", positive()), "torque per depth")
+      .may("damping", &model::EndStops::damping, quantity("s/rad", not_negative()), Default{"0 s/rad"},
+           "torque = stiffness × depth × (1 + damping × rate), never pulling");
+  return stops(std::move(record));
+}
+
+Kind<model::EndStops> slide_stops() {
+  Record<WrittenStops> record("slide_stops", "A one-sided elastic stop at either end of the slide's range.");
+  record
+      .need("range", &WrittenStops::range, list_of(quantity("m"), "a list of 2 positions: lower, upper", 2, 2),
+            "lower and upper end")
+      .need("stiffness", &model::EndStops::stiffness, quantity("N/m", positive()), "force per depth")
+      .may("damping", &model::EndStops::damping, quantity("s/m", not_negative()), Default{"0 s/m"},
+           "force = stiffness × depth × (1 + damping × speed), never pulling");
+  return stops(std::move(record));
+}
+
+// A spring at a joint is written as a map and kept as two numbers.
+template <class T>
+void take_spring(T& value) {
+  if (!value.spring) return;
+  value.spring_stiffness = value.spring->stiffness;
+  value.spring_rest = value.spring->rest;
+}
+
+Kind<WrittenSlide> slide() {
+  using model::Slide, model::Slideway;
+  Record<Slideway> slideway("slideway",
+                            "Two straight faces or bores that guide the body and rub. The body bears on the two ends of their "
+                            "common length, and they take what the load has across the axis.");
+  slideway.need("friction", &Slideway::friction, dry_friction(), "of the faces")
+      .may("length", &Slideway::length, quantity("m", not_negative()), Default{"0 mm"},
+           "distance of the two ends, over which a tilting moment is carried; 0: tilting moments add nothing to the friction")
+      .may("preload", &Slideway::preload, quantity("N", not_negative()), Default{"0 N"},
+           "normal force without any load, such as that of a tight fit, in sum over all faces");
+  Record<WrittenSpring> spring("slide_spring", "A spring between the body and its parent, along the axis.");
+  spring.need("stiffness", &WrittenSpring::stiffness, quantity("N/m", positive()), "force per way")
+      .may("rest", &WrittenSpring::rest, quantity("m"), Default{"0 mm"}, "position at which it is relaxed");
+  Record<WrittenSlide> record("slide",
+                              "A body that slides along an axis of its parent and does not turn against it: the yoke of a bar "
+                              "or pulley that shares a pull, or a jaw. Positions count along the axis.");
+  record.need("name", &WrittenSlide::joint, name_of("joint"), "name of the slide, among those of the joints")
+      .need("parent", &WrittenSlide::parent_name, name_of("body"), "the body that guides it")
+      .need("at", &Slide::at, vector3("m"), "the body's origin at position 0, in the parent's frame; the middle of the slideway")
+      .need("axis", &Slide::axis, direction(), "along which it slides, in the parent's frame")
+      .may("turned", &Slide::seat, turned(), Absent{"not turned"}, "the body's axes in the parent's frame")
+      .may("slideway", &Slide::slideway, slideway.kind(), Absent{"no friction"}, "what guides it, and its friction")
+      .may("stops", &Slide::stops, slide_stops(), Absent{"no end stops"}, "end stops")
+      .may("viscous", &Slide::viscous, quantity("N.s/m", not_negative()), Default{"0 N·s/m"}, "viscous force per speed")
+      .may("spring", &WrittenSlide::spring, spring.kind(), Absent{"no spring"}, "a spring along the axis")
+      .check([](WrittenSlide& value, const Node& node) {
+        require_name(*node.find("name"), value.joint.text);
+        value.name = value.joint.text;
+        take_spring(value);
+      });
+  return record.kind();
 }
 
 Kind<WrittenHinge> hinge() {
@@ -140,7 +199,7 @@ Kind<WrittenHinge> hinge() {
            "the kind of two flanged bushings, or none; they give the friction in place of the pin's and the washers' own, and "
            "are bought in place of the washers, whose preload, clearance and law still hold")
       .may("lug", &WrittenHinge::written_lug, lug(), Absent{"not checked"}, "the lug about the pin, for its margins")
-      .may("stops", &Hinge::stops, stops(), Absent{"no end stops"}, "end stops")
+      .may("stops", &Hinge::stops, hinge_stops(), Absent{"no end stops"}, "end stops")
       .may("viscous", &Hinge::viscous, quantity("N.m.s/rad", not_negative()), Default{"0 N·m·s/rad"},
            "viscous torque per rate")
       .may("spring", &WrittenHinge::spring, spring.kind(), Absent{"no spring"},
@@ -149,10 +208,7 @@ Kind<WrittenHinge> hinge() {
         require_name(*node.find("name"), node.find("name")->text);
         value.name = value.joint.text;
         if (value.written_pin) value.pin = *value.written_pin;
-        if (value.spring) {
-          value.spring_stiffness = value.spring->stiffness;
-          value.spring_rest = value.spring->rest;
-        }
+        take_spring(value);
         value.washers = value.written_washers;
         value.lug = value.written_lug;
         if (value.lug && !value.pin)
@@ -183,6 +239,7 @@ Kind<WrittenBody> body() {
       "A palm, knuckle or phalanx. Frame: x from the knuckle to the tip, y to the back of the "
       "hand, z along the pin.");
   record.one_of("support", "hinge", &WrittenBody::hinge, hinge(), "hangs on another body by a pin")
+      .one_of("support", "slide", &WrittenBody::slide, slide(), "slides on another body")
       .one_of("support", "fixed", &WrittenBody::fixed, fixed.kind(), "stands still in the world")
       .may("mass", &WrittenBody::mass, mass_properties(), Absent{"none"},
            "mass as numbers; adds to the solids")
@@ -193,8 +250,9 @@ Kind<WrittenBody> body() {
       .may("price", &WrittenBody::price, number(not_negative()), Absent{"that of its solids, by volume"},
            "of the whole body, in the model's currency; 0 for what is there anyway, such as the bench")
       .check([](WrittenBody& value, const Node& node) {
-        if (value.hinge && !value.mass && value.solids.empty())
-          throw missing(node, "mass", "a hinged body has 'mass', or 'solids', or both");
+        if (!value.fixed && !value.mass && value.solids.empty())
+          throw missing(node, "mass",
+                        fmt::format("a {} body has 'mass', or 'solids', or both", value.hinge ? "hinged" : "sliding"));
       });
   return record.kind();
 }

@@ -251,8 +251,8 @@ Kind<ScenarioFile> scenario_file() {
            "world axes")
       .may("ambient", &ScenarioFile::ambient, quantity("K", positive()), Default{"23 degC"},
            "temperature of the surroundings")
-      .may("start", &ScenarioFile::start, by_name_of(quantity("rad"), "joint", false), Absent{"all angles 0"},
-           "angles at the start, by joint")
+      .may("start", &ScenarioFile::start, by_name_of(any_quantity("an angle, such as \"30 deg\"; of a slide a length"), "joint", false),
+           Absent{"all angles and positions 0"}, "angles of hinges and positions of slides at the start, by joint")
       .may("objects", &ScenarioFile::objects, named(object(), "object"), Absent{"none"},
            "things to be grasped")
       .may("controllers", &ScenarioFile::controllers, by_name_of(controller(), "drive", true), Absent{"none"},

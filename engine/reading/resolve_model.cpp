@@ -80,6 +80,11 @@ void resolve_pairs(const WrittenGathered& gathered, model::Model& model) {
   }
 }
 
+// Name of the body that carries a body; null: it is fixed.
+const Name* parent_of(const WrittenBody& body) {
+  return body.hinge ? &body.hinge->parent_name : body.slide ? &body.slide->parent_name : nullptr;
+}
+
 // Entries in an order in which every parent stands before its children, otherwise as written.
 std::vector<const Entry<WrittenBody>*> parents_first(const Named<WrittenBody>& bodies) {
   std::vector<std::string> known = names_of(bodies);
@@ -87,7 +92,7 @@ std::vector<const Entry<WrittenBody>*> parents_first(const Named<WrittenBody>& b
   std::vector<bool> placed(bodies.size(), false);
   std::vector<int> parent(bodies.size(), -1);
   for (std::size_t i = 0; i < bodies.size(); ++i)
-    if (bodies[i].value.hinge) parent[i] = find_name(bodies[i].value.hinge->parent_name, "body", known);
+    if (const Name* carrier = parent_of(bodies[i].value)) parent[i] = find_name(*carrier, "body", known);
   while (order.size() < bodies.size()) {
     const std::size_t before = order.size();
     for (std::size_t i = 0; i < bodies.size(); ++i) {
@@ -98,7 +103,7 @@ std::vector<const Entry<WrittenBody>*> parents_first(const Named<WrittenBody>& b
     if (order.size() > before) continue;
     const auto stuck =
         static_cast<std::size_t>(std::find(placed.begin(), placed.end(), false) - placed.begin());
-    const Name& name = bodies[stuck].value.hinge->parent_name;
+    const Name& name = *parent_of(bodies[stuck].value);
     throw not_allowed(*name.node, "a parent that hangs, in the end, on a fixed body",
                       "these parents go round in a circle");
   }
@@ -166,10 +171,14 @@ void resolve_bodies(const ModelFile& file, const WrittenGathered& gathered, cons
       body.hinge->parent = find_name(written.hinge->parent_name, "body", placed);
       if (const auto& pin = written.hinge->written_pin; pin && pin->written_fit)
         body.hinge->pin->fit = resolve_fit(*pin->written_fit, materials);
-      if (!joints.emplace(body.hinge->name, written.hinge->joint.node).second)
-        throw not_allowed(*written.hinge->joint.node, "a joint name of its own",
-                          "another body's joint has this name");
     }
+    if (written.slide) {
+      body.slide = *written.slide;
+      body.slide->parent = find_name(written.slide->parent_name, "body", placed);
+    }
+    if (const Name* joint = written.hinge ? &written.hinge->joint : written.slide ? &written.slide->joint : nullptr)
+      if (!joints.emplace(joint->text, joint->node).second)
+        throw not_allowed(*joint->node, "a joint name of its own", "another body's joint has this name");
     body.fixed = written.fixed;
     body.mass = written.mass;
     body.price = written.price;
@@ -221,10 +230,12 @@ std::vector<RestPose> rest_poses(const model::Model& model) {
   for (const model::Body& body : model.bodies) {
     if (body.fixed) {
       poses.push_back({body.fixed->rotation, body.fixed->at});
-    } else {
-      const RestPose parent = poses[static_cast<std::size_t>(body.hinge->parent)];
-      poses.push_back({parent.rotation * body.hinge->seat, parent.origin + parent.rotation * body.hinge->at});
+      continue;
     }
+    const RestPose parent = poses[static_cast<std::size_t>(body.parent())];
+    const Matrix3d& seat = body.hinge ? body.hinge->seat : body.slide->seat;
+    const Vector3d& at = body.hinge ? body.hinge->at : body.slide->at;
+    poses.push_back({parent.rotation * seat, parent.origin + parent.rotation * at});
   }
   return poses;
 }

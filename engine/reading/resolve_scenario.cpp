@@ -10,38 +10,42 @@
 namespace sinewright::reading {
 namespace {
 
-std::string degrees(double angle) {
-  return fmt::format("{:.6g} deg", from_si(angle, "deg"));
-}
+// One joint of the model as `start:` sees it.
+struct StartJoint {
+  int body = -1;
+  std::string name;
+  bool slides = false;
+  const std::optional<model::EndStops>* stops = nullptr;
+  bool given = false;
+
+  [[nodiscard]] std::string range() const {
+    const char* unit = slides ? "mm" : "deg";
+    return fmt::format("{} within the end stops, {:.6g} {} to {:.6g} {}", slides ? "a position" : "an angle",
+                       from_si((*stops)->lower, unit), unit, from_si((*stops)->upper, unit), unit);
+  }
+};
 
 void resolve_start(const ScenarioFile& file, model::Scenario& scenario) {
-  std::vector<std::string> joints;
-  std::vector<int> body_of;
+  std::vector<StartJoint> joints;
   for (std::size_t i = 0; i < scenario.model.bodies.size(); ++i) {
-    if (!scenario.model.bodies[i].hinge) continue;
-    joints.push_back(scenario.model.bodies[i].hinge->name);
-    body_of.push_back(static_cast<int>(i));
+    const model::Body& body = scenario.model.bodies[i];
+    if (body.hinge) joints.push_back({static_cast<int>(i), body.hinge->name, false, &body.hinge->stops});
+    if (body.slide) joints.push_back({static_cast<int>(i), body.slide->name, true, &body.slide->stops});
   }
-  std::vector<bool> given(scenario.model.bodies.size(), false);
-  for (const Entry<double>& entry : file.start) {
-    const auto found = std::find(joints.begin(), joints.end(), entry.name);
-    if (found == joints.end()) throw unknown_name_key(*entry.node, "joint", joints);
-    const int body = body_of[static_cast<std::size_t>(found - joints.begin())];
-    given[static_cast<std::size_t>(body)] = true;
-    scenario.start_angles.emplace_back(body, entry.value);
-    const auto& stops = scenario.model.bodies[static_cast<std::size_t>(body)].hinge->stops;
-    if (stops && (entry.value < stops->lower || entry.value > stops->upper))
-      throw not_allowed(*entry.node, fmt::format("an angle within the end stops, {} to {}",
-                                                 degrees(stops->lower), degrees(stops->upper)));
+  for (const Entry<Quantity>& entry : file.start) {
+    const auto found = std::find_if(joints.begin(), joints.end(), [&](const StartJoint& joint) { return joint.name == entry.name; });
+    if (found == joints.end()) throw unknown_name_key(*entry.node, "joint", names_of(joints));
+    found->given = true;
+    const double value = quantity(found->slides ? "m" : "rad").read(*entry.node);
+    (found->slides ? scenario.start_places : scenario.start_angles).emplace_back(found->body, value);
+    const auto& stops = *found->stops;
+    if (stops && (value < stops->lower || value > stops->upper)) throw not_allowed(*entry.node, found->range());
   }
-  for (std::size_t i = 0; i < joints.size(); ++i) {
-    const auto body = static_cast<std::size_t>(body_of[i]);
-    const auto& stops = scenario.model.bodies[body].hinge->stops;
-    if (!given[body] && stops && (stops->lower > 0 || stops->upper < 0))
-      throw complaint({file.place.file, 0, 0}, fmt::format("start.{} is missing", joints[i]),
-                      fmt::format("an angle within the end stops, {} to {}", degrees(stops->lower),
-                                  degrees(stops->upper)),
-                      "without it the joint starts at 0 deg");
+  for (const StartJoint& joint : joints) {
+    const auto& stops = *joint.stops;
+    if (!joint.given && stops && (stops->lower > 0 || stops->upper < 0))
+      throw complaint({file.place.file, 0, 0}, fmt::format("start.{} is missing", joint.name), joint.range(),
+                      fmt::format("without it the joint starts at 0 {}", joint.slides ? "mm" : "deg"));
   }
 }
 

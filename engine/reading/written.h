@@ -107,8 +107,15 @@ struct WrittenHinge : model::Hinge {
   std::optional<WrittenSpring> spring;
 };
 
+struct WrittenSlide : model::Slide {
+  Name joint;
+  Name parent_name;
+  std::optional<WrittenSpring> spring;
+};
+
 struct WrittenBody {
   std::optional<WrittenHinge> hinge;
+  std::optional<WrittenSlide> slide;
   std::optional<model::Fixed> fixed;
   std::optional<model::MassProperties> mass;
   std::vector<WrittenSolid> solids;
@@ -266,7 +273,7 @@ struct ScenarioFile : Heading {
   double duration = 0;
   Vector3d gravity = Vector3d(0, -9.81, 0);
   double ambient = 296.15;
-  Named<double> start;
+  Named<Quantity> start;
   Named<WrittenObject> objects;
   Named<WrittenController> controllers;
   std::vector<WrittenCommand> timeline;

@@ -1,5 +1,7 @@
 #include "record/limit_file.h"
 
+#include <algorithm>
+
 #include <fmt/format.h>
 
 #include "record/layout.h"
@@ -72,6 +74,8 @@ void write_all(hid_t file, const LimitRecord& record) {
   write_attribute(file, "units", record.unit.empty() ? "1" : record.unit);
   write_attribute(file, "method", record.method);
   write_attribute(file, "logarithmic", static_cast<long long>(record.logarithmic));
+  const bool directions = record.method == "directions";
+  if (directions) write_attribute(file, "in_plane", static_cast<long long>(record.in_plane));
   write_inputs(file, record.inputs);
   {
     const Handle axes = make_group(file, "axes");
@@ -99,6 +103,11 @@ void write_all(hid_t file, const LimitRecord& record) {
       number(id, "value", limit.value, unit, "the limit; NaN: none was found");
       number(id, "error", limit.error, unit, "its estimated error");
       number(id, "time", limit.time, "s", "of the event, or end of the last run that holds");
+      if (directions) {
+        column(id, {"direction", "1", "of the pull, world axes", {}}, {limit.direction.begin(), limit.direction.end()});
+        write_attribute(id, "gave", limit.gave);
+        number(id, "gave_at", limit.gave_at, unit, "the pull at which the first contact of a finger gave; NaN: none did");
+      }
       for (std::size_t k = 0; k < limit.runs.size(); ++k) write_run(id, k, limit.runs[k], unit);
     }
   }
@@ -125,6 +134,8 @@ LimitRecord read_limit(const std::filesystem::path& path) {
     record.unit = read_text_attribute(file.id(), "units");
     record.method = read_text_attribute(file.id(), "method");
     record.logarithmic = read_number_attribute(file.id(), "logarithmic") != 0;
+    const bool directions = record.method == "directions";
+    record.in_plane = directions && read_number_attribute(file.id(), "in_plane") != 0;
     const Handle axes = open_group(file.id(), "axes");
     for (long long i = 0; i < read_number_attribute(axes.id(), "count"); ++i) {
       const Handle axis = open_group(axes.id(), fmt::format("axis_{}", i));
@@ -142,6 +153,13 @@ LimitRecord read_limit(const std::filesystem::path& path) {
       limit.value = number_at(group.id(), "value");
       limit.error = number_at(group.id(), "error");
       limit.time = number_at(group.id(), "time");
+      if (directions) {
+        const auto direction = column_at(group.id(), "direction");
+        if (direction.size() != 3) throw CallFailure("direction: three numbers are needed");
+        std::copy(direction.begin(), direction.end(), limit.direction.begin());
+        limit.gave = read_text_attribute(group.id(), "gave");
+        limit.gave_at = number_at(group.id(), "gave_at");
+      }
       for (long long k = 0; k < read_number_attribute(group.id(), "runs"); ++k)
         limit.runs.push_back(read_run(group.id(), fmt::format("run_{:03}", k)));
       record.limits.push_back(std::move(limit));

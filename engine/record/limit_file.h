@@ -1,5 +1,6 @@
 #pragma once
 
+#include <array>
 #include <filesystem>
 #include <limits>
 #include <string>
@@ -35,14 +36,18 @@ struct KeptLimit {
   double time = 0;                 ///< of the event [s]
   std::string note;
   std::vector<KeptRun> runs;
+  std::array<double, 3> direction{0, 0, 0};  ///< of a pull, world; zero: none
+  std::string gave;                ///< of a pull: the finger's contact that gave first, and how; empty: none
+  double gave_at = 0;              ///< what it had risen to then [N]
 };
 
 struct LimitRecord {
   Inputs inputs;                   ///< the first file is the limit file
-  std::string name, quantity, unit, method;  ///< method: "ramp" or "search"
+  std::string name, quantity, unit, method;  ///< method: "ramp", "search" or "directions"
   bool logarithmic = false;
   std::vector<std::pair<std::string, std::vector<std::string>>> axes;
-  std::vector<KeptLimit> limits;   ///< the last axis varies fastest
+  std::vector<KeptLimit> limits;   ///< the last axis varies fastest; of directions that is the direction
+  bool in_plane = false;           ///< of directions: they lie in a plane, evenly round it
 };
 
 /// Writes the whole file; it gets its name only when it is on the disk. @throws RecordError

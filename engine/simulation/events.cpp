@@ -16,21 +16,21 @@ constexpr double most_turning = 170 * std::numbers::pi / 180;
 
 constexpr std::size_t at(int index) { return static_cast<std::size_t>(index); }
 
-int stop_side(const HingeResult& hinge) {
-  return hinge.stop_torque > 0 ? -1 : hinge.stop_torque < 0 ? 1 : 0;
-}
+int stop_side(double push) { return push > 0 ? -1 : push < 0 ? 1 : 0; }
 
 }  // namespace
 
 EventWatch::EventWatch(const System& system)
     : system_(system), gap_(system.contacts.size()), mode_(at(system.n_rows)), stop_(system.hinges.size()),
+      slide_stop_(system.slides.size()),
       slack_(system.cords.size()), said_beyond_law_(system.cords.size()), said_doubled_back_(system.cords.size()) {}
 
 void EventWatch::begin(const Stage& stage, const State& state) {
   time_ = state.time;
   for (std::size_t i = 0; i < gap_.size(); ++i) gap_[i] = stage.contact[i].closest.gap;
   mode_ = state.mode;
-  for (std::size_t i = 0; i < stop_.size(); ++i) stop_[i] = stop_side(stage.hinge[i]);
+  for (std::size_t i = 0; i < stop_.size(); ++i) stop_[i] = stop_side(stage.hinge[i].stop_torque);
+  for (std::size_t i = 0; i < slide_stop_.size(); ++i) slide_stop_[i] = stop_side(stage.slide[i].stop_force);
   for (std::size_t c = 0; c < slack_.size(); ++c) slack_[c] = slack(stage, c) > 0;
 }
 
@@ -57,13 +57,20 @@ void EventWatch::look(const Stage& stage, const State& state, std::vector<Event>
       events.push_back({state.time, "reversal", name, "reverses"});
     }
   };
+  const auto stop_event = [&](int side, int before, const std::string& name) {
+    if (side != before)
+      events.push_back({state.time, side == 0 ? "stop-left" : "stop", name,
+                        side == 0 ? "leaves its end stop" : side > 0 ? "reaches its upper stop" : "reaches its lower stop"});
+  };
   for (std::size_t i = 0; i < system_.hinges.size(); ++i) {
     const std::string& name = m.bodies[at(system_.hinges[i].body)].hinge->name;
     mode_event(system_.hinges[i].row, name);
-    const int side = stop_side(stage.hinge[i]);
-    if (side != stop_[i])
-      events.push_back({state.time, side == 0 ? "stop-left" : "stop", name,
-                        side == 0 ? "leaves its end stop" : side > 0 ? "reaches its upper stop" : "reaches its lower stop"});
+    stop_event(stop_side(stage.hinge[i].stop_torque), stop_[i], name);
+  }
+  for (std::size_t i = 0; i < system_.slides.size(); ++i) {
+    const std::string& name = m.bodies[at(system_.slides[i].body)].slide->name;
+    mode_event(system_.slides[i].row, name);
+    stop_event(stop_side(stage.slide[i].stop_force), slide_stop_[i], name);
   }
   for (std::size_t d = 0; d < system_.shafts.size(); ++d) mode_event(system_.shafts[d].row, m.drives[d].name);
   for (std::size_t c = 0; c < slack_.size(); ++c) {

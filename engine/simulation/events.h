@@ -28,7 +28,7 @@ class EventWatch {
   double time_ = 0;
   std::vector<double> gap_;
   std::vector<solver::Mode> mode_;
-  std::vector<int> stop_;
+  std::vector<int> stop_, slide_stop_;
   std::vector<bool> slack_;
   std::vector<bool> said_beyond_law_, said_doubled_back_;  // per cord
 };

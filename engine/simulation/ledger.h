@@ -23,6 +23,8 @@ enum class Account : std::size_t {
   cord_hysteresis,
   hinge_friction,
   hinge_viscous,
+  slide_friction,
+  slide_viscous,
   end_stops,
   contact_damping,
   contact_friction,
@@ -31,13 +33,14 @@ enum class Account : std::size_t {
   count
 };
 inline constexpr auto account_count = static_cast<std::size_t>(Account::count);
-/// One entry an account, then the bends (cord by cord) and the hinges in detail, and last the charge that each supply gave [A s], which
-/// is no energy but is summed by the same rule; sized by System::ledger_size.
+/// One entry an account, then the bends (cord by cord), the hinges and the slides in detail, and last the charge that each supply
+/// gave [A s], which is no energy but is summed by the same rule; sized by System::ledger_size.
 using Ledger = VectorXd;
 inline constexpr std::array<const char*, account_count> ledger_names = {
     "supply",     "loads",           "prescribed_motion", "supply_resistance", "winding",       "motor_drag",
     "gear_drag",  "gear_cone",       "cord_bends",        "cord_hysteresis",   "hinge_friction", "hinge_viscous",
-    "end_stops",  "contact_damping", "contact_friction",  "object_damping",    "wound_cord"};
+    "slide_friction", "slide_viscous", "end_stops",       "contact_damping",   "contact_friction", "object_damping",
+    "wound_cord"};
 
 /// Energy brought in by supply, loads and prescribed motion, each counted where positive in sum [J].
 [[nodiscard]] inline double energy_in(const Ledger& energy) {

@@ -46,6 +46,18 @@ void visit(const System& system, const Stage& stage, const State& state, const T
     one(base, "sticks", "1", "1 while dry friction holds the joint",
         joint.row >= 0 && state.mode[at(joint.row)] == solver::Mode::sticks ? 1.0 : 0.0);
   }
+  for (std::size_t i = 0; i < system.slides.size(); ++i) {
+    const SlideJoint& joint = system.slides[i];
+    const std::string base = group("joints", m.bodies[at(joint.body)].slide->name);
+    one(base, "position", "m", "way of the slide along its axis", state.q[system.tree.links[at(joint.link)].q]);
+    one(base, "speed", "m s-1", "speed of the slide along its axis", state.v[joint.v]);
+    one(base, "friction_force", "N", "dry friction on the sliding body, along its axis", stage.slide[i].friction_force);
+    one(base, "friction_limit", "N", "kinetic friction under the present load", stage.slide[i].friction_limit);
+    one(base, "normal_force", "N", "sum of the forces on the ends of the slideway, preload included", stage.slide[i].normal_force);
+    one(base, "stop_force", "N", "force of the end stops, positive along the axis", stage.slide[i].stop_force);
+    one(base, "sticks", "1", "1 while dry friction holds the slide",
+        joint.row >= 0 && state.mode[at(joint.row)] == solver::Mode::sticks ? 1.0 : 0.0);
+  }
   for (std::size_t c = 0; c < system.cords.size(); ++c) {
     const std::string base = group("cords", m.cords[at(system.cords[c].cord)].name);
     many(base, "tension", "N", "tension of each span, from the drive or first anchor on", names_of([&] { return span_names(system, c); }),
@@ -98,9 +110,8 @@ void visit(const System& system, const Stage& stage, const State& state, const T
       one(part, "reading", "radian", "the shaft angle that the firmware makes of it", readout.sample.reading);
       one(part, "off_track", "1", "1 if the wiper stood in the dead band", readout.sample.off_track ? 1.0 : 0.0);
       one(part, "powered", "1", "1 while the sensor has power; the sample stays", readout.powered ? 1.0 : 0.0);
-      const bool winds = std::any_of(system.cords.begin(), system.cords.end(), [&](const auto& c) { return c.drive == static_cast<int>(d); });
       const TipEstimate* estimate = totals.sensors ? totals.sensors->tip(d) : nullptr;
-      if (winds) {
+      if (tells_tip(system, d)) {
         const TipReadout nothing;
         const TipReadout& tip = estimate ? estimate->now() : nothing;
         const std::string at_tip = group("drives", m.drives[d].name, "fingertip/");

@@ -19,6 +19,7 @@ constexpr std::size_t at(int index) { return static_cast<std::size_t>(index); }
 
 // Rounding in the forces of a stiff cord, divided by the smallest inertia and the step, reaches about this [rad/s].
 constexpr double finest_resolution = 1e-9;
+constexpr double metre_scale = 0.05;  // metres against radians
 constexpr int slow_after = 8;  // iterations; a normal stage needs two to four
 
 // Monotone piecewise-cubic position along a prescribed path, with its first two derivatives.
@@ -52,6 +53,31 @@ PathPoint on_path(const model::HeldOnPath& path, double time) {
     result.velocity[axis] = (m0 + s * (2 * c2 + 3 * s * c3)) / h;
     result.acceleration[axis] = (2 * c2 + 6 * s * c3) / (h * h);
   }
+  return result;
+}
+
+// What an end stop does: push k δ max(0, 1 + d δ̇) out of the stop, positive towards the upper end.
+struct StopPush {
+  double push = 0;
+  double energy = 0;   // [J]
+  double loss = 0;     // [W]
+  double tangent = 0;  // −d(push)/dv over a step of length a
+};
+
+StopPush stop_push(const std::optional<model::EndStops>& stops, double place, double rate, double a) {
+  StopPush result;
+  if (!stops) return result;
+  const bool low = place < stops->lower;
+  const double depth = low ? stops->lower - place : place - stops->upper;
+  if (depth <= 0) return result;
+  const double into = low ? -rate : rate;
+  const double factor = 1 + stops->damping * into;
+  const double elastic = stops->stiffness * depth;
+  const double push = elastic * std::max(0.0, factor);
+  result.push = low ? push : -push;
+  result.energy = 0.5 * stops->stiffness * depth * depth;
+  result.loss = (push - elastic) * into;
+  if (factor > 0) result.tangent = stops->stiffness * (a * factor + depth * stops->damping);
   return result;
 }
 
@@ -89,6 +115,7 @@ Stage::Stage(const System& system)
       shaft(system.shafts.size()),
       supply(system.model().supplies.size()),
       hinge(system.hinges.size()),
+      slide(system.slides.size()),
       mode(at(system.n_rows), solver::Mode::sticks),
       q(system.start_q),
       v(VectorXd::Zero(system.n_v)),
@@ -139,7 +166,8 @@ Stage::Stage(const System& system)
     contact_reach_.push_back(reach_of(system.tree, system.n_v, {candidate.link_a, candidate.link_b}));
   for (std::size_t s = 0; s < supply.size(); ++s) supply[s].voltage = system.model().supplies[s].voltage;
   for (const dynamics::Link& link : system.tree.links)
-    if (link.kind == JointKind::free) scale_.segment<3>(link.v + 3).setConstant(0.05);  // metres against radians
+    if (link.kind == JointKind::free) scale_.segment<3>(link.v + 3).setConstant(metre_scale);
+  for (const SlideJoint& joint : system.slides) scale_[joint.v] = metre_scale;
 }
 
 void Stage::add_gradient(int link, const Force& force, const Reach& reach, Eigen::Ref<VectorXd> gradient) const {
@@ -411,23 +439,12 @@ void Stage::evaluate_hinges(const State& start) {
     double torque = -data.viscous * rate - data.spring_stiffness * (angle - data.spring_rest);
     rows_.A(joint.v, joint.v) += data.viscous + a_ * data.spring_stiffness;
 
-    result.stop_torque = result.stop_energy = result.stop_loss = 0;
-    if (data.stops) {
-      const bool low = angle < data.stops->lower;
-      const double depth = low ? data.stops->lower - angle : angle - data.stops->upper;
-      if (depth > 0) {
-        const double into = low ? -rate : rate;
-        const double factor = 1 + data.stops->damping * into;
-        const double elastic = data.stops->stiffness * depth;
-        const double push = elastic * std::max(0.0, factor);
-        result.stop_torque = low ? push : -push;
-        result.stop_energy = 0.5 * data.stops->stiffness * depth * depth;
-        result.stop_loss = (push - elastic) * into;
-        torque += result.stop_torque;
-        if (factor > 0)
-          rows_.A(joint.v, joint.v) += data.stops->stiffness * (a_ * factor + depth * data.stops->damping);
-      }
-    }
+    const StopPush stop = stop_push(data.stops, angle, rate, a_);
+    result.stop_torque = stop.push;
+    result.stop_energy = stop.energy;
+    result.stop_loss = stop.loss;
+    torque += stop.push;
+    rows_.A(joint.v, joint.v) += stop.tangent;
     rows_.r[joint.v] -= torque;
 
     // Reaction that the pin carries, from the forces found in this very iterate.
@@ -465,6 +482,55 @@ void Stage::evaluate_hinges(const State& start) {
     }
     if (held_) {
       row.plus = row.minus = held_->limit[i];
+      gradient.setZero();
+    }
+    rows_.minus_by_v.row(joint.row) = gradient;
+  }
+}
+
+void Stage::evaluate_slides(const State& start) {
+  for (std::size_t i = 0; i < system_.slides.size(); ++i) {
+    const SlideJoint& joint = system_.slides[i];
+    const model::Slide& data = *system_.model().bodies[at(joint.body)].slide;
+    SlideResult& result = slide[i];
+    const double place = q[system_.tree.links[at(joint.link)].q];
+    const double rate = v[joint.v];
+    const StopPush stop = stop_push(data.stops, place, rate, a_);
+    result.stop_force = stop.push;
+    result.stop_energy = stop.energy;
+    result.stop_loss = stop.loss;
+    rows_.A(joint.v, joint.v) += data.viscous + a_ * data.spring_stiffness + stop.tangent;
+    rows_.r[joint.v] -= stop.push - data.viscous * rate - data.spring_stiffness * (place - data.spring_rest);
+
+    // What the slideway carries, from the forces found in this very iterate.
+    const Force& f = transmitted_[at(joint.link)];
+    const Vector3d axis = kinematics.column[at(joint.v)].linear;
+    const Vector3d& origin = kinematics.pose[at(joint.link)].p;
+    const auto limit = joint.friction.limit(axis, f.force, f.moment - origin.cross(f.force));
+    result.normal_force = limit.normal;
+    result.friction_limit = limit.kinetic;
+    if (joint.row < 0) continue;
+    const bool stuck = start.mode[at(joint.row)] == solver::Mode::sticks;
+    solver::FrictionRow& row = rows_.row[at(joint.row)];
+    row.index = joint.v;
+    row.plus = row.minus = stuck ? limit.sticking : limit.kinetic;
+
+    // How the limit follows the tensions; contacts and inertia are left out of this gradient, as for hinges.
+    auto gradient = rows_.plus_by_v.row(joint.row);
+    gradient.setZero();
+    const auto& pair = joint.friction.coefficients();
+    const double coefficient = stuck ? pair.static_coefficient : pair.kinetic_coefficient;
+    for (std::size_t c = 0; c < system_.cords.size(); ++c)
+      for (const geometry::Pull& pull : path[c].pulls) {
+        if (!dynamics::hangs_on(system_.tree, system_.link_of_body[at(pull.body)], joint.link)) continue;
+        const double by_tension = limit.normal_by_force.dot(pull.direction) +
+                                  limit.normal_by_moment.dot((pull.point - origin).cross(pull.direction));
+        const Reach& reach = cord_reach_[c];
+        for (int k = 0; k < reach.size(); ++k)
+          gradient[reach.v[at(k)]] += coefficient * by_tension * tension_by_v_[c](k, pull.span);
+      }
+    if (held_) {
+      row.plus = row.minus = held_->slide_limit[i];
       gradient.setZero();
     }
     rows_.minus_by_v.row(joint.row) = gradient;
@@ -619,6 +685,7 @@ void Stage::evaluate(const State& start, const StageBase& base, const std::vecto
   rows_.r.setZero();
   for (int i = 0; i < tree.n_v; ++i) rows_.r[i] = dot(kinematics.column[at(i)], transmitted_[at(kinematics.owner[at(i)])]);
   evaluate_hinges(start);
+  evaluate_slides(start);
   evaluate_shafts(start, base, commands);
 }
 
@@ -684,6 +751,8 @@ Stage::Result Stage::solve(const State& start, const StageBase& base, const std:
       }
       for (std::size_t i = 0; i < hinge.size(); ++i)
         hinge[i].friction_torque = system_.hinges[i].row >= 0 ? rows_.lambda[system_.hinges[i].row] : 0.0;
+      for (std::size_t i = 0; i < slide.size(); ++i)
+        slide[i].friction_force = system_.slides[i].row >= 0 ? rows_.lambda[system_.slides[i].row] : 0.0;
       for (std::size_t d = 0; d < shaft.size(); ++d) shaft[d].friction_torque = rows_.lambda[system_.shafts[d].row];
       guess = v;
       result.solved = true;
@@ -714,6 +783,7 @@ Stage::Memory Stage::make_memory() const {
   Memory memory;
   memory.place.resize(contact.size());
   memory.limit.resize(hinge.size());
+  memory.slide_limit.resize(slide.size());
   return memory;
 }
 
@@ -728,6 +798,10 @@ void Stage::remember(Memory& memory) const {
   for (std::size_t i = 0; i < hinge.size(); ++i) {
     const int row = system_.hinges[i].row;
     memory.limit[i] = row >= 0 ? rows_.row[at(row)].plus : 0.0;
+  }
+  for (std::size_t i = 0; i < slide.size(); ++i) {
+    const int row = system_.slides[i].row;
+    memory.slide_limit[i] = row >= 0 ? rows_.row[at(row)].plus : 0.0;
   }
 }
 
@@ -761,6 +835,11 @@ double Stage::stored_energy() const {
     const model::Hinge& data = *m.bodies[at(system_.hinges[i].body)].hinge;
     const double bent = q[system_.tree.links[at(system_.hinges[i].link)].q] - data.spring_rest;
     energy += 0.5 * data.spring_stiffness * bent * bent + hinge[i].stop_energy;
+  }
+  for (std::size_t i = 0; i < system_.slides.size(); ++i) {
+    const model::Slide& data = *m.bodies[at(system_.slides[i].body)].slide;
+    const double drawn = q[system_.tree.links[at(system_.slides[i].link)].q] - data.spring_rest;
+    energy += 0.5 * data.spring_stiffness * drawn * drawn + slide[i].stop_energy;
   }
   for (std::size_t d = 0; d < system_.shafts.size(); ++d) {
     const model::Drive& data = m.drives[d];
@@ -840,6 +919,14 @@ void Stage::powers(const StageBase& base, Ledger& p) const {
     account(Account::hinge_friction) += rubbing;
     account(Account::hinge_viscous) += m.bodies[at(system_.hinges[i].body)].hinge->viscous * rate * rate;
     account(Account::end_stops) += hinge[i].stop_loss;
+  }
+  for (std::size_t i = 0; i < system_.slides.size(); ++i) {
+    const double rate = v[system_.slides[i].v];
+    const double rubbing = -slide[i].friction_force * rate;
+    p[system_.slide_entry + static_cast<int>(i)] = rubbing;
+    account(Account::slide_friction) += rubbing;
+    account(Account::slide_viscous) += m.bodies[at(system_.slides[i].body)].slide->viscous * rate * rate;
+    account(Account::end_stops) += slide[i].stop_loss;
   }
   for (std::size_t i = 0; i < contact.size(); ++i) {
     const ContactResult& r = contact[i];

@@ -66,6 +66,15 @@ struct Reach {
   [[nodiscard]] int size() const { return static_cast<int>(v.size()); }
 };
 
+struct SlideResult {
+  double friction_force = 0;  ///< along the axis [N]
+  double friction_limit = 0;  ///< kinetic [N]
+  double normal_force = 0;    ///< sum of what the ends of the slideway are pressed with, preload included [N]
+  double stop_force = 0;      ///< positive pushes along the axis [N]
+  double stop_energy = 0;     ///< [J]
+  double stop_loss = 0;       ///< [W]
+};
+
 /// One implicit (backward-Euler shaped) stage: finds velocities, tensions, slips, contact and friction forces together, by
 /// a semismooth Newton iteration in the velocities whose every step solves the dry friction exactly. Cords and contacts
 /// enter as return mappings with their consistent tangents. Allocates only in the constructor.
@@ -78,7 +87,7 @@ class Stage {
   /// iteration; at rest it tightens by itself so that nothing drifts.
   void set_resolution(double resolution) { resolution_ = resolution; }
 
-  /// What `hold` goes by: friction limits of hinges and places of contact (points and normals, carried by their bodies) of an
+  /// What `hold` goes by: friction limits of hinges and slides and places of contact (points and normals, carried by their bodies) of an
   /// accepted state.
   struct Memory {
     struct Place {
@@ -86,7 +95,8 @@ class Stage {
       Vector3d on_a = Vector3d::Zero(), on_b = Vector3d::Zero(), normal = Vector3d::UnitX();  // in the frames of A, B, B
     };
     std::vector<Place> place;   ///< per contact candidate
-    std::vector<double> limit;  ///< per hinge [N m]
+    std::vector<double> limit;        ///< per hinge [N m]
+    std::vector<double> slide_limit;  ///< per slide [N]
   };
   [[nodiscard]] Memory make_memory() const;
   /// Writes down the solved stage. Allocates nothing.
@@ -134,6 +144,7 @@ class Stage {
   std::vector<ShaftResult> shaft;               ///< per drive
   std::vector<SupplyResult> supply;             ///< per supply
   std::vector<HingeResult> hinge;               ///< per hinge
+  std::vector<SlideResult> slide;               ///< per slide
   std::vector<solver::Mode> mode;               ///< per friction row
   VectorXd q, v;
   long iterations_total = 0;
@@ -148,6 +159,7 @@ class Stage {
   void evaluate_string(const model::Object& object, const model::HeldByString& string, int link_index);
   void evaluate_loads();
   void evaluate_hinges(const State& start);
+  void evaluate_slides(const State& start);
   void evaluate_shafts(const State& start, const StageBase& base, const std::vector<DriveCommand>& commands);
   void add_gradient(int link, const dynamics::Force& force, const Reach& reach, Eigen::Ref<VectorXd> gradient) const;
 

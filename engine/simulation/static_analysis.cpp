@@ -45,11 +45,28 @@ std::vector<double> exponents(const System& system, std::size_t cord, const geom
   return list;
 }
 
-// Σ over the pulls that act beyond a hinge: ∂L_span/∂q of that hinge.
-double span_gradient(const System& system, const dynamics::Kinematics& kinematics, const geometry::Pull& pull,
-                     const HingeJoint& joint) {
+// What one pull has of ∂L_span/∂q of a hinge or slide.
+template <class Joint>
+double span_gradient(const System& system, const dynamics::Kinematics& kinematics, const geometry::Pull& pull, const Joint& joint) {
   if (!dynamics::hangs_on(system.tree, system.link_of_body[at(pull.body)], joint.link)) return 0;
   return dot(kinematics.column[at(joint.v)], dynamics::force_at(pull.point, pull.direction));
+}
+
+// Tension of each span over that where the cord is pulled: at its first span, or at the first that meets a sliding body.
+std::vector<double> pulled_ratios(const System& system, std::size_t cord, std::vector<double> exponent) {
+  const geometry::CordPath& path = system.cords[cord].path;
+  const auto slides = [&](int body) { return rides_on_slide(system.model(), body); };
+  std::size_t source = 0;
+  if (system.cords[cord].drive < 0)
+    for (int s = path.span_count(); s-- > 0;)
+      if (slides(path.span_bodies(s).first) || slides(path.span_bodies(s).second)) source = at(s);
+  // Which way a cord creeps round a floating pulley no posture says: its two sides are taken to be equal.
+  for (std::size_t k = 0; k < exponent.size(); ++k)
+    if (slides(path.nodes()[k].body)) exponent[k] = 0;
+  std::vector<double> ratio(exponent.size() + 1, 1.0);
+  for (std::size_t s = source; s < exponent.size(); ++s) ratio[s + 1] = ratio[s] * std::exp(-exponent[s]);
+  for (std::size_t s = source; s-- > 0;) ratio[s] = ratio[s + 1] * std::exp(-exponent[s]);
+  return ratio;
 }
 
 }  // namespace
@@ -68,9 +85,7 @@ CordPosture cord_posture(const System& system, const VectorXd& q, std::size_t co
   for (double length : geometry.length) result.path_length += length;
   result.span_length = geometry.length;
   result.turning_angle = geometry.turning_angle;
-  double passed = 0;
-  result.ratio.push_back(1);
-  for (double exponent : exponents(system, cord, geometry)) result.ratio.push_back(std::exp(-(passed += exponent)));
+  result.ratio = pulled_ratios(system, cord, exponents(system, cord, geometry));
   result.arm = VectorXd::Zero(static_cast<int>(system.hinges.size()));
   result.torque = result.arm;
   for (std::size_t i = 0; i < system.hinges.size(); ++i)
@@ -79,6 +94,10 @@ CordPosture cord_posture(const System& system, const VectorXd& q, std::size_t co
       result.arm[static_cast<int>(i)] -= gradient;
       result.torque[static_cast<int>(i)] -= result.ratio[at(pull.span)] * gradient;
     }
+  result.draw = VectorXd::Zero(static_cast<int>(system.slides.size()));
+  for (std::size_t i = 0; i < system.slides.size(); ++i)
+    for (const geometry::Pull& pull : geometry.pulls)
+      result.draw[static_cast<int>(i)] -= span_gradient(system, kinematics, pull, system.slides[i]);
   for (double angle : geometry.turning_angle) result.guide_touched.push_back(angle > 0);
   return result;
 }
@@ -87,12 +106,12 @@ OpeningPosture opening_posture(const System& system, const VectorXd& q) {
   const auto n = static_cast<int>(system.hinges.size());
   const dynamics::Kinematics kinematics = placed(system, q);
   const State start = start_state(system);
-  OpeningPosture result{VectorXd::Zero(n), VectorXd::Zero(n), VectorXd::Zero(n), {}};
+  OpeningPosture result{VectorXd::Zero(n), VectorXd::Zero(n), VectorXd::Zero(n), std::vector<bool>(at(n)), {}};
   std::vector<Vector3d> force(system.hinges.size(), Vector3d::Zero()), moment(system.hinges.size(), Vector3d::Zero());
   for (std::size_t c = 0; c < system.cords.size(); ++c) {
     const CordSystem& cord = system.cords[c];
     result.tension.push_back(0);
-    if (cord.drive >= 0) continue;
+    if (!returns(system, c)) continue;
     const geometry::PathGeometry geometry = path_of(system, kinematics, c);
     double length = 0, material = 0;
     for (double l : geometry.length) length += l;
@@ -108,6 +127,7 @@ OpeningPosture opening_posture(const System& system, const VectorXd& q) {
         const double gradient = span_gradient(system, kinematics, pull, joint);
         result.torque[static_cast<int>(i)] += tension * gradient;
         result.least_torque[static_cast<int>(i)] += least * gradient;
+        if (gradient != 0) result.returned[i] = true;
         if (!dynamics::hangs_on(system.tree, system.link_of_body[at(pull.body)], joint.link)) continue;
         const Vector3d f = tension * pull.direction;  // the joint holds against the pull
         force[i] += f;
@@ -122,6 +142,50 @@ OpeningPosture opening_posture(const System& system, const VectorXd& q) {
         joint.friction.limit(axis, friction::split_hinge_load(axis, force[i], moment[i])).sticking;
   }
   return result;
+}
+
+std::optional<std::vector<double>> shared_tensions(const System& system, const VectorXd& q, const std::vector<double>& driven) {
+  const std::size_t n_cords = system.cords.size();
+  std::vector<double> tension(n_cords, 0.0);
+  std::vector<std::size_t> shared;
+  for (std::size_t c = 0; c < n_cords; ++c) {
+    if (const int drive = system.cords[c].drive; drive >= 0) {
+      tension[c] = driven[at(drive)];
+    } else if (!returns(system, c)) {
+      shared.push_back(c);
+    }
+  }
+  std::vector<std::size_t> riding;
+  for (std::size_t i = 0; i < system.hinges.size(); ++i)
+    if (rides_on_slide(system.model(), system.hinges[i].body)) riding.push_back(i);
+  const std::size_t n_slides = system.slides.size(), n = n_slides + riding.size();
+  if (n == 0) return tension;
+  if (n != shared.size()) return std::nullopt;
+
+  MatrixXd pull(static_cast<int>(n), static_cast<int>(n));
+  VectorXd rest = VectorXd::Zero(static_cast<int>(n));
+  const auto column = [&](std::size_t cord) {
+    const CordPosture p = cord_posture(system, q, cord);
+    VectorXd along(static_cast<int>(n));
+    along.head(static_cast<int>(n_slides)) = p.draw;
+    for (std::size_t i = 0; i < riding.size(); ++i) along[static_cast<int>(n_slides + i)] = p.arm[static_cast<int>(riding[i])];
+    return along;
+  };
+  for (std::size_t k = 0; k < n; ++k) pull.col(static_cast<int>(k)) = column(shared[k]);
+  for (std::size_t c = 0; c < n_cords; ++c)
+    if (tension[c] > 0) rest += tension[c] * column(c);
+  for (std::size_t i = 0; i < n_slides; ++i) {
+    const model::Slide& slide = *system.model().bodies[at(system.slides[i].body)].slide;
+    rest[static_cast<int>(i)] -= slide.spring_stiffness * (q[system.tree.links[at(system.slides[i].link)].q] - slide.spring_rest);
+  }
+  const Eigen::FullPivLU<MatrixXd> factors(pull);
+  if (!factors.isInvertible()) return std::nullopt;
+  const VectorXd found = factors.solve(-rest);
+  for (std::size_t k = 0; k < n; ++k) {
+    if (found[static_cast<int>(k)] < 0) return std::nullopt;
+    tension[shared[k]] = found[static_cast<int>(k)];
+  }
+  return tension;
 }
 
 DriveStatics drive_statics(const System& system, std::size_t drive) {
@@ -155,7 +219,7 @@ std::vector<GripEstimate> grip_estimate(const System& system, const VectorXd& q,
   std::vector<GripEstimate> fingers;
   for (std::size_t base = 0; base < system.hinges.size(); ++base) {
     const int parent = m.bodies[at(system.hinges[base].body)].hinge->parent;
-    if (hinge_of_body(system, parent) >= 0) continue;
+    if (hinge_of_body(system, parent) >= 0 || rides_on_slide(m, system.hinges[base].body)) continue;
     GripEstimate finger;
     std::vector<Vector3d> point, normal;
     // A body without any shape touches nothing if others of the finger have shapes: a saddle between two pins.

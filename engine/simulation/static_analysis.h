@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "geometry/cord_path.h"
@@ -16,8 +17,10 @@ struct CordPosture {
   std::vector<double> span_length;     ///< [m]
   std::vector<double> turning_angle;   ///< per bend [rad]
   VectorXd arm;                        ///< per hinge: −∂L/∂q, positive flexes [m]
-  std::vector<double> ratio;           ///< per span: tension / tension of the first span while the cord is wound in [–]
-  VectorXd torque;                     ///< per hinge: torque per newton of first-span tension, with that friction [m]
+  VectorXd draw;                       ///< per slide: −∂L/∂x, positive: the cord pulls it along its axis [–]
+  std::vector<double> ratio;           ///< per span: tension / tension where it is pulled, while it is pulled in [–]. It is pulled at
+                                       ///< its first span, or where it meets a sliding body; bends of that body do not count
+  VectorXd torque;                     ///< per hinge: torque per newton of that tension, with that friction [m]
   std::vector<bool> guide_touched;     ///< per bend: false for a guide that the cord does not reach
 };
 [[nodiscard]] CordPosture cord_posture(const System& system, const VectorXd& q, std::size_t cord);
@@ -25,14 +28,22 @@ struct CordPosture {
 /// Start posture with the hinges set to these angles [rad].
 [[nodiscard]] VectorXd posture(const System& system, const std::vector<double>& angles);
 
-/// The return cords against hinge friction in one posture, the drives' cords slack.
+/// The return cords against hinge friction in one posture; the drives' cords, and cords to what slides, slack.
 struct OpeningPosture {
   VectorXd torque;           ///< per hinge: what the return cords turn it open with, no friction in their channels [N m]
   VectorXd least_torque;     ///< the same with full capstan friction on the way from the nearer anchor [N m]
   VectorXd friction;         ///< per hinge: static friction of pin and washers under the return cords' own pull [N m]
-  std::vector<double> tension;  ///< per return cord in system order, 0 for driven cords [N]
+  std::vector<bool> returned;   ///< per hinge: a return cord acts on it in this posture
+  std::vector<double> tension;  ///< per cord in system order, 0 for those that do not return [N]
 };
 [[nodiscard]] OpeningPosture opening_posture(const System& system, const VectorXd& q);
+
+/// Tensions of the drives' cords and of the cords that they pull by way of sliding bodies: balance of the slides, and of the
+/// hinges that ride on them, without friction and weight. The slides stand as `q` says.
+/// @param driven  per drive: tension of its cord [N].
+/// @returns per cord, where it is pulled; 0 for return cords [N]. None if balance alone does not determine them, or asks a cord to push.
+[[nodiscard]] std::optional<std::vector<double>> shared_tensions(const System& system, const VectorXd& q,
+                                                                 const std::vector<double>& driven);
 
 /// What a drive can do at its supply, cold.
 struct DriveStatics {
@@ -57,7 +68,8 @@ struct GripEstimate {
   VectorXd force;              ///< [N]
 };
 /// @param torque  per hinge, flexion positive [N m].
-/// @returns one estimate a finger (chain of hinges from a fixed body); a branching chain is taken along its first branch.
+/// @returns one estimate a finger (chain of hinges from a fixed body, without what rides on slides); a branching chain is taken
+/// along its first branch.
 [[nodiscard]] std::vector<GripEstimate> grip_estimate(const System& system, const VectorXd& q, const VectorXd& torque);
 
 }  // namespace sinewright::simulation

@@ -18,7 +18,7 @@ constexpr double rest = (1 - gamma) / gamma;  // extrapolation from the first st
 // Position errors of these sizes times the tolerance are let pass in one step.
 constexpr double hinge_scale = 0.2;         // [rad]
 constexpr double shaft_scale = 0.5;         // [rad]
-constexpr double place_scale = 0.01;        // [m], objects
+constexpr double place_scale = 0.01;        // [m], objects and slides
 constexpr double material_scale = 2e-3;     // [m], cord that slips past a node
 constexpr double worth_repeating = 6;       // error up to which a rejected step is tried again shorter
 constexpr int most_repeats = 3;
@@ -101,6 +101,7 @@ Stepper::Stepper(const System& system)
   for (const Shaft& shaft : system.shafts) position_scale_[shaft.v_output] = position_scale_[shaft.v_rotor] = shaft_scale;
   for (const dynamics::Link& link : system.tree.links)
     if (link.kind == dynamics::JointKind::free) position_scale_.segment<3>(link.v + 3).setConstant(place_scale);
+  for (const SlideJoint& slide : system.slides) position_scale_[slide.v] = place_scale;
   restart_step_ = std::min(1e-4, system.scenario.solver.max_step);
   next_ = restart_step_;
   const double resolution = 1e-3 * system.scenario.solver.tolerance * hinge_scale * velocity_per_position;
@@ -322,6 +323,10 @@ std::string Stepper::describe_failure(const State& state, const Stage::Result& r
       if (joint.v == result.worst)
         where = fmt::format("the velocity of joint {} would not settle (last correction {:.3g} rad/s)",
                             system_.model().bodies[at(joint.body)].hinge->name, result.residual);
+    for (const SlideJoint& joint : system_.slides)
+      if (joint.v == result.worst)
+        where = fmt::format("the velocity of slide {} would not settle (last correction {:.3g})",
+                            system_.model().bodies[at(joint.body)].slide->name, result.residual);
     for (std::size_t d = 0; d < system_.shafts.size(); ++d)
       if (system_.shafts[d].v_output == result.worst || system_.shafts[d].v_rotor == result.worst)
         where = fmt::format("the speed of drive {} would not settle (last correction {:.3g} rad/s)",

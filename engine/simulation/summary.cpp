@@ -47,9 +47,14 @@ double last_entry(const std::vector<double>& time, const std::vector<double>& va
 
 Phases phases(const model::Scenario& scenario) {
   Phases p{never, scenario.duration, false};
-  double angle = 0;  // last commanded; wound in by voltage it goes up without a limit
+  struct Sent {
+    double angle = 0;    // last commanded; wound in by voltage it goes up without a limit
+    bool wound = false;  // it has closed something, so that stopping it ends the closing
+  };
+  std::vector<Sent> sent(scenario.model.drives.size());
   for (const model::TimelineEntry& entry : scenario.timeline) {
     bool winds = false, stops = false;
+    double& angle = sent[at(entry.drive)].angle;
     if (const auto* voltage = std::get_if<model::CommandVoltage>(&entry.command)) {
       winds = voltage->voltage > 0;
       stops = voltage->voltage <= 0;
@@ -80,9 +85,11 @@ Phases phases(const model::Scenario& scenario) {
     } else if (std::holds_alternative<model::CommandOff>(entry.command)) {
       stops = true;
     }
+    const bool had_wound = sent[at(entry.drive)].wound;
+    if (winds) sent[at(entry.drive)].wound = true;
     if (std::isnan(p.command)) {
       if (winds) p.command = entry.time;
-    } else if (stops) {
+    } else if (stops && had_wound) {
       p.close_end = entry.time;
       p.releases = true;
       break;
@@ -106,6 +113,8 @@ SummaryBuilder::SummaryBuilder(const System& system)
       off_turn_(system.shafts.size()),
       off_moved_(system.hinges.size()),
       off_posture_(system.hinges.size(), never),
+      off_slid_(system.slides.size()),
+      off_position_(system.slides.size(), never),
       stretch_over_(system.cords.size()),
       object_shift_(system.scenario.objects.size()),
       object_speed_(system.scenario.objects.size()),
@@ -120,7 +129,7 @@ SummaryBuilder::SummaryBuilder(const System& system)
 // What a palm, another fixed body or a table carries is no grip of the finger's.
 bool SummaryBuilder::on_phalanx(std::size_t contact) const {
   const int body = system_.contacts[contact].body;
-  return body >= 0 && system_.model().bodies[at(body)].hinge.has_value();
+  return body >= 0 && system_.model().bodies[at(body)].moves();
 }
 
 SummaryBuilder::Snapshot SummaryBuilder::take(const Stage& stage, const State& state, const Totals& totals) const {
@@ -134,8 +143,9 @@ SummaryBuilder::Snapshot SummaryBuilder::take(const Stage& stage, const State& s
   for (std::size_t o = 0; o < system_.scenario.objects.size(); ++o) s.split.push_back(split_force(system_, stage, o));
   for (const HingeJoint& joint : system_.hinges) {
     s.angle.push_back(state.q[system_.tree.links[at(joint.link)].q]);
-    s.flexion += s.angle.back();
+    if (!rides_on_slide(system_.model(), joint.body)) s.flexion += s.angle.back();
   }
+  for (const SlideJoint& joint : system_.slides) s.position.push_back(state.q[system_.tree.links[at(joint.link)].q]);
   for (const auto& chain : stage.chain) {
     s.first_tension.push_back(chain.tension.front());
     s.last_tension.push_back(chain.tension.back());
@@ -177,14 +187,19 @@ void SummaryBuilder::sample(const Stage& stage, const State& state, const Totals
       off_angle_[d] = never;
     }
   }
-  for (std::size_t j = 0; j < system_.hinges.size(); ++j) {
-    if (!any_off) {
-      off_posture_[j] = never;
-    } else {
-      if (std::isnan(off_posture_[j])) off_posture_[j] = last_.angle[j];
-      off_moved_[j] = std::max(off_moved_[j], std::abs(last_.angle[j] - off_posture_[j]));
+  // Largest way of each joint from where it stood when the power went off.
+  const auto watch = [&](const std::vector<double>& now, std::vector<double>& from, std::vector<double>& moved) {
+    for (std::size_t j = 0; j < now.size(); ++j) {
+      if (!any_off) {
+        from[j] = never;
+      } else {
+        if (std::isnan(from[j])) from[j] = now[j];
+        moved[j] = std::max(moved[j], std::abs(now[j] - from[j]));
+      }
     }
-  }
+  };
+  watch(last_.angle, off_posture_, off_moved_);
+  watch(last_.position, off_position_, off_slid_);
   for (std::size_t s = 0; s < stage.supply.size(); ++s) {
     lowest_voltage_[s] = std::min(lowest_voltage_[s], stage.supply[s].voltage);
     peak_supply_current_[s] = std::max(peak_supply_current_[s], stage.supply[s].current);
@@ -234,7 +249,7 @@ std::vector<double> SummaryBuilder::opening_ratios() const {
     const OpeningPosture opening = opening_posture(system_, posture(system_, angles));
     for (std::size_t j = 0; j < least.size(); ++j) {
       const int k = static_cast<int>(j);
-      if (angles[j] < nearly_open || opening.friction[k] <= 0) continue;
+      if (angles[j] < nearly_open || opening.friction[k] <= 0 || !opening.returned[j]) continue;
       const double ratio = opening.least_torque[k] / opening.friction[k];
       if (!(least[j] <= ratio)) least[j] = ratio;
     }
@@ -254,7 +269,7 @@ std::vector<SummaryValue> SummaryBuilder::finish() const {
 
   double first_contact = never;
   for (std::size_t i = 0; i < contact_time_.size(); ++i)
-    if (on_phalanx(i) && !(first_contact <= contact_time_[i])) first_contact = contact_time_[i];
+    if (on_phalanx(i) && !std::isnan(contact_time_[i]) && !(first_contact <= contact_time_[i])) first_contact = contact_time_[i];
   add("first_contact_time", first_contact - from, "s", "from the first drive command to the first contact of a phalanx");
   const bool grips = closed_.grip > 1e-9;
   add("closing_time", commanded ? last_entry(time_, grips ? grip_ : flexion_, from, phases_.close_end) : never, "s",
@@ -292,6 +307,12 @@ std::vector<SummaryValue> SummaryBuilder::finish() const {
     add("off_motion." + name, off_moved_[j], "rad", "largest motion of the joint while power was off");
     add("opening_ratio." + name, opening[j], "1",
         "least static ratio of the return cords' torque to the joint's friction in the postures after closing");
+  }
+  for (std::size_t j = 0; j < system_.slides.size(); ++j) {
+    const std::string& name = m.bodies[at(system_.slides[j].body)].slide->name;
+    add("slide_position." + name, closed_.position[j], "m", "at the end of closing");
+    add("final_position." + name, last_.position[j], "m", "at the end of the run");
+    add("off_motion." + name, off_slid_[j], "m", "largest motion of the slide while power was off");
   }
   double release = never, gone = never;
   if (phases_.releases) {
@@ -346,6 +367,10 @@ std::vector<SummaryValue> SummaryBuilder::finish() const {
     share(m.bodies[at(system_.hinges[j].body)].hinge->name, spent[system_.hinge_entry + static_cast<int>(j)],
           "share lost on this joint's pin and washers");
   share("hinge_viscous", of(Account::hinge_viscous), "share lost in the joints' viscous drag");
+  for (std::size_t j = 0; j < system_.slides.size(); ++j)
+    share(m.bodies[at(system_.slides[j].body)].slide->name, spent[system_.slide_entry + static_cast<int>(j)],
+          "share lost in this slide's dry friction");
+  if (!system_.slides.empty()) share("slide_viscous", of(Account::slide_viscous), "share lost in the slides' viscous drag");
   share("end_stops", of(Account::end_stops), "share lost in end stops");
   share("contact", of(Account::contact_damping) + of(Account::contact_friction), "share lost at the contacts");
   add("energy_supplied", last_.energy[static_cast<int>(Account::supply)], "J", "from the supply, whole run");

@@ -29,7 +29,7 @@ class SummaryBuilder {
   // A posture and its forces at one instant.
   struct Snapshot {
     double time = 0, grip = 0, flexion = 0;
-    std::vector<double> normal, split, angle, first_tension, last_tension, current, load_torque, shaft_angle;
+    std::vector<double> normal, split, angle, first_tension, last_tension, current, load_torque, shaft_angle, position;
     std::vector<bool> stalled;
     Ledger energy;
   };
@@ -46,7 +46,7 @@ class SummaryBuilder {
   Ledger energy_at_command_;
   bool any_ = false;
   std::vector<double> peak_tension_, peak_slack_, peak_current_, peak_winding_, peak_housing_, off_angle_, off_turn_,
-      off_moved_, off_posture_, stretch_over_;
+      off_moved_, off_posture_, off_slid_, off_position_, stretch_over_;
   double peak_grip_ = 0, worst_residual_ = 0, most_in_ = 0;
   std::vector<double> object_shift_, object_speed_, object_contacts_, peak_contact_force_, net_force_, net_moment_, lowest_voltage_, peak_supply_current_;
 };

@@ -33,8 +33,15 @@ Link link_of(const model::Body& body, const std::vector<int>& link_of_body) {
     link.kind = JointKind::hinge;
     link.parent = link_of_body[static_cast<std::size_t>(body.hinge->parent)];
     link.at = body.hinge->at;
-    link.pin_axis = body.hinge->pin_axis.normalized();
+    link.axis = body.hinge->pin_axis.normalized();
     link.seat = body.hinge->seat;
+    link.mass = total_mass(body.mass, body.solids);
+  } else if (body.slide) {
+    link.kind = JointKind::slide;
+    link.parent = link_of_body[static_cast<std::size_t>(body.slide->parent)];
+    link.at = body.slide->at;
+    link.axis = body.slide->axis.normalized();
+    link.seat = body.slide->seat;
     link.mass = total_mass(body.mass, body.solids);
   } else {
     link.kind = JointKind::fixed;
@@ -85,6 +92,22 @@ int hinge_of_body(const System& system, int body) {
   return -1;
 }
 
+bool rides_on_slide(const model::Model& model, int body) {
+  for (int b = body; b >= 0; b = model.bodies[static_cast<std::size_t>(b)].parent())
+    if (model.bodies[static_cast<std::size_t>(b)].slide) return true;
+  return false;
+}
+
+bool returns(const System& system, std::size_t cord) {
+  const CordSystem& c = system.cords[cord];
+  if (c.drive >= 0) return false;
+  for (int s = 0; s < c.path.span_count(); ++s) {
+    const auto [from, to] = c.path.span_bodies(s);
+    if (rides_on_slide(system.model(), from) || rides_on_slide(system.model(), to)) return false;
+  }
+  return true;
+}
+
 System::System(model::Scenario given) : scenario(std::move(given)) {
   const model::Model& m = scenario.model;
 
@@ -92,9 +115,13 @@ System::System(model::Scenario given) : scenario(std::move(given)) {
     const model::Body& body = m.bodies[i];
     const int link = tree.add(link_of(body, link_of_body));
     link_of_body.push_back(link);
+    const int v = tree.links[static_cast<std::size_t>(link)].v;
+    if (body.slide)
+      slides.push_back({static_cast<int>(i), link, v, body.slide->slideway ? n_rows++ : -1,
+                        friction::SlideFriction(body.slide->slideway)});
     if (!body.hinge) continue;
     const bool rubs = body.hinge->pin || body.hinge->washers;
-    hinges.push_back({static_cast<int>(i), link, tree.links[static_cast<std::size_t>(link)].v, rubs ? n_rows++ : -1,
+    hinges.push_back({static_cast<int>(i), link, v, rubs ? n_rows++ : -1,
                       friction::HingeFriction(body.hinge->pin, body.hinge->washers)});
   }
   for (const model::Object& object : scenario.objects) link_of_object.push_back(tree.add(link_of(object)));
@@ -114,8 +141,9 @@ System::System(model::Scenario given) : scenario(std::move(given)) {
   }
 
   start_q = VectorXd::Zero(n_q);
-  for (const auto& [body, angle] : scenario.start_angles)
-    start_q[tree.links[static_cast<std::size_t>(link_of_body[static_cast<std::size_t>(body)])].q] = angle;
+  for (const auto* places : {&scenario.start_angles, &scenario.start_places})
+    for (const auto& [body, at] : *places)
+      start_q[tree.links[static_cast<std::size_t>(link_of_body[static_cast<std::size_t>(body)])].q] = at;
   for (std::size_t i = 0; i < scenario.objects.size(); ++i) {
     const Link& link = tree.links[static_cast<std::size_t>(link_of_object[i])];
     if (link.kind != JointKind::free) continue;
@@ -127,6 +155,7 @@ System::System(model::Scenario given) : scenario(std::move(given)) {
   dynamics::Kinematics straight(tree);
   VectorXd q0 = start_q;
   for (const HingeJoint& hinge : hinges) q0[tree.links[static_cast<std::size_t>(hinge.link)].q] = 0;
+  for (const SlideJoint& slide : slides) q0[tree.links[static_cast<std::size_t>(slide.link)].q] = 0;
   dynamics::update(tree, Vector3d::Zero(), q0, VectorXd::Zero(n_v), straight);
   const auto pose_of = [&](int body) {
     const auto& pose = straight.pose[static_cast<std::size_t>(link_of_body[static_cast<std::size_t>(body)])];
@@ -148,7 +177,8 @@ System::System(model::Scenario given) : scenario(std::move(given)) {
     entry += cord.path.node_count();
   }
   hinge_entry = entry;
-  charge_entry = entry + static_cast<int>(hinges.size());
+  slide_entry = entry + static_cast<int>(hinges.size());
+  charge_entry = slide_entry + static_cast<int>(slides.size());
   ledger_size = charge_entry + static_cast<int>(m.supplies.size());
 
   for (std::size_t o = 0; o < scenario.objects.size(); ++o) {

@@ -9,6 +9,7 @@
 #include "dynamics/tree.h"
 #include "drive/pulley.h"
 #include "friction/hinge_limit.h"
+#include "friction/slide_limit.h"
 #include "friction/tension_law.h"
 #include "geometry/cord_path.h"
 #include "model/scenario.h"
@@ -26,6 +27,15 @@ struct HingeJoint {
   int v = -1;     ///< velocity index, also of its friction row
   int row = -1;   ///< index of its friction row, −1 if nothing rubs
   friction::HingeFriction friction;
+};
+
+/// One slide of the model as the solver sees it.
+struct SlideJoint {
+  int body = -1;  ///< index into Model::bodies
+  int link = -1;
+  int v = -1;     ///< velocity index, also of its friction row
+  int row = -1;   ///< index of its friction row, −1 without a slideway
+  friction::SlideFriction friction;
 };
 
 /// Shaft coordinates of one drive. Angles and torques are those of the output shaft; the rotor counts times its ratio.
@@ -69,6 +79,7 @@ struct System {
   std::vector<int> link_of_body;
   std::vector<int> link_of_object;
   std::vector<HingeJoint> hinges;
+  std::vector<SlideJoint> slides;
   std::vector<Shaft> shafts;  ///< per drive
   std::vector<CordSystem> cords;
   std::vector<ContactCandidate> contacts;
@@ -78,6 +89,7 @@ struct System {
   VectorXd start_q;  ///< n_q
   std::vector<int> bend_entry;  ///< per cord: ledger index of its first node
   int hinge_entry = 0;          ///< ledger index of the first hinge's friction
+  int slide_entry = 0;          ///< ledger index of the first slide's friction
   int charge_entry = 0;         ///< ledger index of the first supply's charge
   int ledger_size = 0;
 
@@ -92,5 +104,11 @@ struct System {
 
 /// Index of the hinge of a body, −1 if it has none.
 [[nodiscard]] int hinge_of_body(const System& system, int body);
+
+/// True when a body slides, or hangs on one that does: it shares or passes on a pull, and is no phalanx of a finger.
+[[nodiscard]] bool rides_on_slide(const model::Model& model, int body);
+
+/// True for a cord (index into `System::cords`) that opens joints: tied at both ends, and to nothing that slides.
+[[nodiscard]] bool returns(const System& system, std::size_t cord);
 
 }  // namespace sinewright::simulation

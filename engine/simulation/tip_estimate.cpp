@@ -187,10 +187,24 @@ void TipEstimate::watch_reversal(double shaft, const Vector3d& tip, const Vector
   tip_there_ = tip;
 }
 
+bool tells_tip(const System& system, std::size_t drive) {
+  const std::size_t cord = cord_of(system, drive);
+  if (!system.model().drives[drive].sensor || cord == system.cords.size()) return false;
+  for (int s = 0; s < system.cords[cord].path.span_count(); ++s)
+    if (rides_on_slide(system.model(), system.cords[cord].path.span_bodies(s).second)) return false;
+  const std::vector<std::size_t> moved = hinges_moved_by(system, cord);
+  for (std::size_t c = 0; c < system.cords.size(); ++c) {
+    if (c == cord || system.cords[c].drive < 0) continue;
+    for (const std::size_t hinge : hinges_moved_by(system, c))
+      if (std::find(moved.begin(), moved.end(), hinge) != moved.end()) return false;
+  }
+  return true;
+}
+
 std::vector<TipEstimate> tip_estimates(const System& system) {
   std::vector<TipEstimate> list;
   for (std::size_t d = 0; d < system.shafts.size(); ++d)
-    if (system.model().drives[d].sensor && cord_of(system, d) < system.cords.size()) list.emplace_back(system, d);
+    if (tells_tip(system, d)) list.emplace_back(system, d);
   return list;
 }
 

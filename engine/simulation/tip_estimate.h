@@ -99,7 +99,11 @@ class TipEstimate {
   void watch_reversal(double shaft, const Vector3d& tip, const Vector3d& direction);
 };
 
-/// One for every drive that has a sensor and winds a cord.
+/// True for a drive with a sensor that alone decides how far a finger has closed. A cord to a slide shares its pull between
+/// fingers, and against an opposing cord on another drive the finger stands where both shafts say.
+[[nodiscard]] bool tells_tip(const System& system, std::size_t drive);
+
+/// One for every such drive.
 [[nodiscard]] std::vector<TipEstimate> tip_estimates(const System& system);
 
 }  // namespace sinewright::simulation

@@ -5,6 +5,7 @@
 #include <cstddef>
 
 #include "simulation/fingertip.h"
+#include "simulation/system.h"
 #include "strength/hinge_fits.h"
 
 namespace sinewright::strength {
@@ -86,7 +87,7 @@ std::vector<FingertipPlay> finger_play(const model::Model& model) {
   }
   std::vector<FingertipPlay> tips;
   for (std::size_t b = 0; b < model.bodies.size(); ++b) {
-    if (!model.bodies[b].hinge || carries[b]) continue;
+    if (!model.bodies[b].hinge || carries[b] || simulation::rides_on_slide(model, static_cast<int>(b))) continue;
     FingertipPlay tip;
     tip.body = model.bodies[b].name;
     tip.tip = simulation::fingertip(model.bodies[b]);

@@ -84,7 +84,9 @@ Given go_through(const model::StudyRun& run, reading::Source& source, const std:
   if (!study.map.empty())
     throw InvalidInput(fmt::format("{}: a limit with a map has no single value to be an outcome", run.limit));
   const LimitResult result = find_limit(source, study, changes, 1);
-  const Answer& answer = result.points.front().answer;
+  // In many directions the worst one counts.
+  const Point* worst = std::holds_alternative<model::Directions>(study.task) ? least(result) : nullptr;
+  const Answer& answer = (worst ? *worst : result.points.front()).answer;
   // Answers of a search are in the key's unit, those of a ramp in SI.
   const std::string unit = result.unit.empty() ? "1" : result.unit;
   const bool search = std::holds_alternative<model::Search>(study.task);

@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 
 #include "strength/margin_watch.h"
+#include "study/directions.h"
 #include "study/parallel.h"
 
 namespace sinewright::study {
@@ -31,6 +32,7 @@ std::vector<Point> points_of(const std::vector<model::MapAxis>& map) {
 
 std::string quantity_of(const model::LimitStudy& study) {
   if (const auto* search = std::get_if<model::Search>(&study.task)) return search->key;
+  if (const auto* directions = std::get_if<model::Directions>(&study.task)) return "pull on " + directions->object;
   const auto& ramp = std::get<model::Ramp>(study.task);
   if (const auto* load = std::get_if<model::RiseOfLoad>(&ramp.what)) return "force of " + load->load;
   if (const auto* drive = std::get_if<model::RiseOfVoltage>(&ramp.what)) return "voltage of " + drive->drive;
@@ -51,9 +53,17 @@ Probe run_once(const model::Scenario& scenario) {
 
 }  // namespace
 
+const Point* least(const LimitResult& result) {
+  const Point* found = nullptr;
+  for (const Point& point : result.points)
+    if (point.answer.found && (!found || point.answer.value < found->answer.value)) found = &point;
+  return found;
+}
+
 LimitResult find_limit(reading::Source& source, const model::LimitStudy& study, const std::vector<std::string>& overrides,
                        int threads, const std::function<void(int)>& progress) {
-  LimitResult result{quantity_of(study), "", points_of(study.map)};
+  LimitResult result{quantity_of(study), "", {}, points_of(study.map)};
+  for (const model::MapAxis& axis : study.map) result.axes.push_back({axis.name, axis.labels});
   std::mutex one_at_a_time;  // a source reads files, and progress is told one by one
   int done = 0;
   const auto scenario_of = [&](const std::vector<std::string>& special, std::string* added) {
@@ -69,6 +79,27 @@ LimitResult find_limit(reading::Source& source, const model::LimitStudy& study, 
     done += runs;
     if (progress) progress(done);
   };
+
+  if (const auto* task = std::get_if<model::Directions>(&study.task)) {
+    result.unit = "N";
+    result.axes.push_back({"direction", direction_labels(*task)});
+    const auto directions = directions_of(*task);
+    std::vector<Point> all;
+    for (const Point& point : result.points)
+      for (std::size_t d = 0; d < directions.size(); ++d) {
+        all.push_back(point);
+        all.back().place.push_back(d);
+      }
+    result.points = std::move(all);
+    for_each_index(static_cast<int>(result.points.size()), threads, [&](int i) {
+      Point& point = result.points[at(i)];
+      const Pull pull = pull_in(scenario_of(point.overrides, nullptr), *task, directions[point.place.back()], study.place);
+      point.answer = answer_ramp(pull.scenario, pull.ramp, study.tolerance, study.place);
+      for (Probe& probe : point.answer.probes) probe.overrides = point.overrides;
+      count(static_cast<int>(point.answer.probes.size()));
+    });
+    return result;
+  }
 
   const int n_points = static_cast<int>(result.points.size());
   if (const auto* ramp = std::get_if<model::Ramp>(&study.task)) {

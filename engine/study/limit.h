@@ -11,9 +11,15 @@
 
 namespace sinewright::study {
 
-/// One variant of a map: which value of each axis, and its limit.
+/// What the answers go over: the axes of the map, and the directions if there are any.
+struct ResultAxis {
+  std::string name;
+  std::vector<std::string> labels;
+};
+
+/// One variant: which value of each axis, and its limit.
 struct Point {
-  std::vector<std::size_t> place;      ///< index into the values of each axis; empty without a map
+  std::vector<std::size_t> place;      ///< index into the labels of each axis; empty without any
   std::vector<std::string> overrides;  ///< what the axes set
   Answer answer;
 };
@@ -21,8 +27,12 @@ struct Point {
 struct LimitResult {
   std::string quantity;  ///< what the limit is one of: "force of pull", or a key
   std::string unit;      ///< of every answer's value and error; empty: none
+  std::vector<ResultAxis> axes;
   std::vector<Point> points;  ///< the last axis varies fastest
 };
+
+/// The point with the least answer; null: none was found.
+[[nodiscard]] const Point* least(const LimitResult& result);
 
 /// Does what a limit file asks. The result does not depend on the number of threads, to the bit.
 /// @param overrides  from the command line, for the scenario ("model.…" reaches the model); they come last.

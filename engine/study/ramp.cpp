@@ -107,6 +107,8 @@ Probe run_ramp(const model::Scenario& given, const model::Ramp& ramp, double rat
   const simulation::System system(with_rise(given, ramp, rate, place));
   strength::MarginWatch margins(system);
   EndWatch watch(system, margins, ramp.until, ramp.start, place);
+  std::optional<GripWatch> grip;
+  if (ramp.until.event == model::EndEvent::object_leaves) grip.emplace(system, ramp.until.subject, ramp.start);
   const auto* way = std::get_if<model::RiseOfDisplacement>(&ramp.what);
   double peak_force = 0;
   std::vector<std::pair<double, double>> course;
@@ -117,6 +119,7 @@ Probe run_ramp(const model::Scenario& given, const model::Ramp& ramp, double rat
     if (way && state.time >= ramp.start) peak_force = std::max(peak_force, force_against(system, stage, *way));
     margins.look(stage, state);
     ended = watch.look(stage, state);
+    if (grip) grip->look(stage, state);
     if (ended || shown < 0 || state.time - shown >= system.scenario.duration / 200) {
       const double rose = value_of(ramp, rate, state.time);
       course.emplace_back(state.time, ramp.peak_force && way ? force_against(system, stage, *way) : rose);
@@ -130,6 +133,8 @@ Probe run_ramp(const model::Scenario& given, const model::Ramp& ramp, double rat
   probe.peak_force = peak_force;
   probe.course = std::move(course);
   probe.holds = ended.has_value();
+  if (grip) probe.gave = grip->first();
+  if (!probe.gave.contact.empty()) probe.gave.value = value_of(ramp, rate, probe.gave.time);
   if (ended) {
     probe.end_time = ended->time;
     probe.subject = ended->subject;
@@ -170,6 +175,7 @@ Answer answer_ramp(const model::Scenario& scenario, const model::Ramp& ramp, dou
   answer.time = last.end_time;
   answer.subject = last.subject;
   answer.posture = last.posture;
+  answer.gave = last.gave;
   if (answer.found && !answer.settled)
     answer.note = fmt::format("NOT SETTLED: the last halving of the rate still moved the answer by {:.2g} %, more than the tolerance of "
                               "{:.2g} %; it depends on the rate, or needs a lower 'rate' or more 'halvings'",

@@ -7,6 +7,7 @@
 #include "model/limit.h"
 #include "simulation/run.h"
 #include "study/end_watch.h"
+#include "study/grip_watch.h"
 
 namespace sinewright::study {
 
@@ -22,6 +23,7 @@ struct Probe {
   std::string subject;                                   ///< of the event
   std::vector<std::pair<std::string, double>> posture;   ///< joint angles at the end [rad]
   double peak_force = 0;                                 ///< of a displacement: greatest force against it [N]
+  GivesWay gave;                                         ///< of a ramp until an object leaves: the finger's contact that gave first
   std::vector<simulation::SummaryValue> summary;
   std::vector<simulation::Verdict> verdicts;
   std::vector<simulation::Event> events;
@@ -44,6 +46,7 @@ struct Answer {
   std::string subject;            ///< of the event
   std::string note;               ///< what a reader must know: not settled, not monotone, why nothing was found
   int ended_early = 0;            ///< runs that could not go on
+  GivesWay gave;                  ///< in the run that answers
   std::vector<std::pair<std::string, double>> posture;
   std::vector<Change> changes;    ///< of a search
   std::vector<Probe> probes;

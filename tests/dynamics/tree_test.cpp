@@ -25,13 +25,20 @@ Link hinge(int parent, const Vector3d& at, const Vector3d& pin, const MassProper
   link.kind = JointKind::hinge;
   link.parent = parent;
   link.at = at;
-  link.pin_axis = pin.normalized();
+  link.axis = pin.normalized();
   link.seat = Eigen::AngleAxisd(0.2, Vector3d(1, 2, -1).normalized()).toRotationMatrix();
   link.mass = m;
   return link;
 }
 
-// Two fingers on one palm, one of them branching and with a rigidly seated part; pins not parallel.
+Link slide(int parent, const Vector3d& at, const Vector3d& axis, const MassProperties& m) {
+  Link link = hinge(parent, at, axis, m);
+  link.kind = JointKind::slide;
+  return link;
+}
+
+// Two fingers on one palm, one of them branching, with a rigidly seated part and a sliding one; a bar hinged on a slide; axes not
+// parallel.
 Tree hand() {
   Tree tree;
   Link palm;
@@ -55,6 +62,12 @@ Tree hand() {
                  mass(0.005, {0.006, 0.002, 0}, {4e-7, 5e-7, 8e-7}, {0.3, 0.3, 0.1})));
   tree.add(hinge(base, {0, 0, 0.04}, {0, 1, 0.3},
                  mass(0.03, {0.02, 0.004, 0.001}, {3e-6, 6e-6, 7e-6}, {0.1, 0, 0.3})));
+  tree.add(slide(middle, {0.01, 0.004, -0.002}, {1, 0.3, -0.2},
+                 mass(0.004, {0.003, 0.002, 0.001}, {2e-7, 3e-7, 4e-7}, {0.1, -0.2, 0.3})));
+  const int yoke = tree.add(slide(base, {0.03, 0.01, 0}, {-1, 0.4, 0.3},
+                                  mass(0.008, {0.002, -0.001, 0.003}, {4e-7, 6e-7, 5e-7}, {0.2, 0.1, 0})));
+  tree.add(hinge(yoke, {0.005, 0.002, 0}, {0.2, -0.1, 1},
+                 mass(0.003, {0.001, 0.004, 0}, {3e-7, 1e-7, 3e-7}, {0, 0.1, 0.2})));
   return tree;
 }
 int add_free_body(Tree& tree) {
@@ -161,6 +174,30 @@ TEST_CASE("tree: flexion turns the tip towards -y when the pin lies along z") {
   Kinematics k(tree);
   update(tree, kGravity, VectorXd::Constant(1, 0.5), VectorXd::Zero(1), k);
   CHECK((k.pose[0] * Vector3d(1, 0, 0) - Vector3d(std::cos(0.5), -std::sin(0.5), 0)).norm() < 1e-15);
+}
+
+TEST_CASE("tree: a slide goes along its axis in the parent's frame and does not turn") {
+  Tree tree;
+  Link carrier;
+  carrier.kind = JointKind::hinge;
+  const int arm = tree.add(carrier);
+  Link link;
+  link.kind = JointKind::slide;
+  link.parent = arm;
+  link.at = Vector3d(0.1, 0, 0);
+  link.axis = Vector3d::UnitX();
+  tree.add(link);
+  Kinematics k(tree);
+  Eigen::Vector2d q(0.5, 0.02), v(2, 0.3);
+  update(tree, Vector3d::Zero(), q, v, k);
+  const Vector3d along(std::cos(0.5), -std::sin(0.5), 0), across(-std::sin(0.5), -std::cos(0.5), 0);
+  CHECK((k.pose[1].p - 0.12 * along).norm() < 1e-15);
+  CHECK((k.pose[1].R - k.pose[0].R).norm() == 0);
+  // In polar coordinates: velocity r' and r w, acceleration −r w² along and 2 r' w across.
+  CHECK((k.velocity[1].at(k.pose[1].p) - (0.3 * along + 0.12 * 2 * across)).norm() < 1e-15);
+  const Vector3d spatial = k.bias[1].at(k.pose[1].p);  // acceleration of the material point needs ω × v added
+  const Vector3d acceleration = spatial + k.velocity[1].angular.cross(k.velocity[1].at(k.pose[1].p));
+  CHECK((acceleration - (-0.12 * 4 * along + 2 * 0.3 * 2 * across)).norm() < 1e-14);
 }
 
 TEST_CASE("tree: the mass matrix is the sum of JᵀmJ and JᵀIJ with Jacobians by finite differences") {

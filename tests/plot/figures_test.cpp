@@ -486,6 +486,47 @@ TEST_CASE("limit figures: a map is drawn as curves over its longer axis and as f
   CHECK(plot::draw(fields, folder.path, {"png"}).size() == 2);
 }
 
+TEST_CASE("limit figures: directions of a plane make a closed curve with its worst point, those of the sphere two halves") {
+  record::LimitRecord round = small_map();
+  round.method = "directions";
+  round.in_plane = true;
+  round.axes = {{"direction", {"0 deg", "90 deg", "180 deg", "270 deg"}}};
+  round.limits.resize(4);
+  const double values[] = {5, 3, 4, 6};
+  for (std::size_t i = 0; i < 4; ++i) {
+    round.limits[i].found = i != 3;
+    round.limits[i].value = i == 3 ? std::nan("") : values[i];
+    round.limits[i].place = {round.axes[0].second[i]};
+    round.limits[i].direction = {i == 0 ? 1. : i == 2 ? -1. : 0., i == 1 ? 1. : i == 3 ? -1. : 0., 0};
+  }
+  const plot::Script polar = plot::limit_figure(round);
+  const auto curve = block_of(polar.text(), "curve1");
+  REQUIRE(curve.size() == 5);
+  CHECK(curve[0] == std::vector<double>{5, 0, 5});
+  CHECK(curve[1][1] == Approx(3));
+  CHECK(curve[2][0] == Approx(-4));
+  CHECK(std::isnan(curve[3][2]));
+  CHECK(curve[4] == curve[0]);
+  CHECK(block_of(polar.text(), "worst1")[0][2] == 3);
+  CHECK(block_of(polar.text(), "beyond").size() == 1);
+  CHECK_THAT(polar.text(), Contains("worst: 3 N at 90 deg") && Contains("90° +y"));
+  round.in_plane = false;
+  round.limits[2].direction = {0, 0, 1};
+  const plot::Script sphere = plot::limit_figure(round);
+  const auto points = block_of(sphere.text(), "directions");
+  REQUIRE(points.size() == 3);
+  CHECK(points[2] == std::vector<double>{-1.48, 0, 4});            // the pole in the middle of its half
+  CHECK(points[0][0] == Approx(-1.48 + std::sqrt(2)));             // the equator on its rim
+  const Folder folder;
+  CHECK(plot::draw(polar, folder.path, {"png"}).size() == 2);
+  CHECK(plot::draw(sphere, folder.path, {"png"}).size() == 2);
+  // Nothing found at all is still a figure.
+  for (auto& limit : round.limits) limit.found = false;
+  CHECK(plot::draw(plot::limit_figure(round), folder.path, {"png"}).size() == 2);
+  round.in_plane = true;
+  CHECK(plot::draw(plot::limit_figure(round), folder.path, {"png"}).size() == 2);
+}
+
 TEST_CASE("limit figures: a ramp shows every rate, a search every value with its verdict") {
   record::LimitRecord ramp = small_map();
   ramp.axes.clear();

@@ -79,8 +79,8 @@ const Break kBreaks[] = {
   {"scenario.yaml", "duration: 2 s", "@@duration: ", "duration = (nothing) is not allowed", "after the ':'"},
   {"model.yaml", "radius: 2 mm}", "@@radus: 2 mm}", "cords.flexor.path.1.radus is not a known key", "nearest known key is 'radius'"},
   {"model.yaml", "hinge:\n      name: MCP", "@@hnige:\n      name: MCP", "bodies.phalanx.hnige is not a known key", "nearest known key is 'hinge'"},
-  {"model.yaml", "knuckle: {fixed: {at: [1 mm, 2 mm, 3 mm]}, price: 0}", "knuckle: @@{}", "bodies.knuckle: a key is missing", "exactly one of: hinge, fixed"},
-  {"model.yaml", "knuckle: {fixed: {at: [1 mm, 2 mm, 3 mm]}, price: 0}", "knuckle: {fixed: {}, @@hinge: {}}", "bodies.knuckle.hinge is not allowed beside fixed", "exactly one of: hinge, fixed"},
+  {"model.yaml", "knuckle: {fixed: {at: [1 mm, 2 mm, 3 mm]}, price: 0}", "knuckle: @@{}", "bodies.knuckle: a key is missing", "exactly one of: hinge, slide, fixed"},
+  {"model.yaml", "knuckle: {fixed: {at: [1 mm, 2 mm, 3 mm]}, price: 0}", "knuckle: {fixed: {}, @@hinge: {}}", "bodies.knuckle.hinge is not allowed beside fixed", "exactly one of: hinge, slide, fixed"},
   {"model.yaml", "knuckle: {fixed: {at: [1 mm, 2 mm, 3 mm]}, price: 0}", "knuckle: {fixed: {}, ? @@[a] : 1}", "a list or map stands where a key belongs", "plain key"},
   {"model.yaml", "battery: {voltage", "@@big battery: {voltage", "supplies.big battery: the name is not allowed", "a letter, then letters"},
   {"model.yaml", "battery: {voltage", "@@9volt: {voltage", "supplies.9volt: the name is not allowed", "a letter, then letters"},
@@ -188,6 +188,14 @@ const Break kBreaks[] = {
   {"model.yaml", "outer_diameter: 5 mm", "outer_diameter: @@2 mm", "bodies.phalanx.hinge.washers.outer_diameter = 2 mm is not allowed", "outer_diameter > inner_diameter"},
   {"model.yaml", "inner_diameter: 2.2 mm", "inner_diameter: @@1.8 mm", "bodies.phalanx.hinge.washers.inner_diameter = 1.8 mm is not allowed", "diameter of the pin"},
   {"model.yaml", "law: uniform_pressure", "law: @@even", "bodies.phalanx.hinge.washers.law = even is not allowed", "one of: uniform_wear, uniform_pressure"},
+  {"model.yaml", "range: [-1 mm, 14 mm]", "range: [-1 mm, @@-2 mm]", "bodies.yoke.slide.stops.range.1 = -2 mm is not allowed", "above the lower one"},
+  {"model.yaml", "range: [-1 mm, 14 mm]", "range: [-1 mm, @@14 deg]", "bodies.yoke.slide.stops.range.1 = 14 deg is not allowed", "a length"},
+  {"model.yaml", "axis: [-2, 0, 0]", "axis: @@[0, 0, 0]", "bodies.yoke.slide.axis = (a list of 3) is not allowed", "not all zero"},
+  {"model.yaml", "static: 0.26", "static: @@0.1", "bodies.yoke.slide.slideway.friction.static = 0.1 is not allowed", "static >= kinetic"},
+  {"model.yaml", "viscous: 0.02 N·s/m", "viscous: @@0.02 N·m·s/rad", "bodies.yoke.slide.viscous = 0.02 N·m·s/rad is not allowed", "measures something else"},
+  {"model.yaml", "name: DRAW\n      parent: knuckle", "name: DRAW\n      parent: @@knukle", "bodies.yoke.slide.parent = knukle is not allowed", "nearest known body is 'knuckle'"},
+  {"model.yaml", "name: DRAW", "name: @@MCP", "bodies.yoke.slide.name = MCP is not allowed", "a joint name of its own"},
+  {"model.yaml", "    mass: {mass: 3 g, inertia: [1 g·cm², 1 g·cm², 1 g·cm²]}\n", "", "bodies.yoke.mass is missing", "a sliding body has 'mass'"},
   {"model.yaml", "range: [-5 deg, 90 deg]", "range: [90 deg, @@-5 deg]", "bodies.phalanx.hinge.stops.range.1 = -5 deg is not allowed", "above the lower one"},
   {"model.yaml", "pin_axis: [0, 0, 2]", "pin_axis: @@[0, 0, 0]", "bodies.phalanx.hinge.pin_axis = (a list of 3) is not allowed", "not all zero"},
   {"model.yaml", "mass: 5 g", "mass: @@0 g", "bodies.tip.mass.mass = 0 g is not allowed", "> 0"},
@@ -274,7 +282,7 @@ const Break kBreaks[] = {
   {"model.yaml", "{stl: {file: box.stl, unit: cm, at: [10 mm, 0 mm, 0 mm]", "{stl: {file: box.stl, unit: cm, at: [@@10, 0 mm, 0 mm]", "bodies.phalanx.solids.2.stl.at.0 = 10 is not allowed", "the unit is missing"},
   {"scenario.yaml", "  knob:\n    at: [0 mm, -90 mm, 0 mm]\n    stl: {file: box.stl, unit: mm}", "  knob:\n    sphere: {radius: 5 mm}\n    @@stl: {file: box.stl, unit: mm}", "objects.knob.stl is not allowed beside sphere", "exactly one of"},
   // scenarios
-    {"scenario.yaml", "start: {MCP: 5 deg}", "start: {@@MPC: 5 deg}", "start.MPC: there is no such joint", "nearest known joint is 'MCP'"},
+    {"scenario.yaml", "start: {MCP: 5 deg,", "start: {@@MPC: 5 deg,", "start.MPC: there is no such joint", "nearest known joint is 'MCP'"},
   {"scenario.yaml", "start: {MCP: 5 deg}", "start: {MCP: @@100 deg}", "start.MCP = 100 deg is not allowed", "within the end stops, -5 deg to 90 deg"},
   {"scenario.yaml", "- {at: 0.1 s, drive: flexor, voltage: 6 V}", "- {at: @@3 s, drive: flexor, voltage: 6 V}", "timeline.1.at = 3 s is not allowed", "from 0 s to the duration, 2 s"},
   {"scenario.yaml", "- {at: 0.1 s, drive: flexor, voltage: 6 V}", "- {at: @@-1 s, drive: flexor, voltage: 6 V}", "timeline.1.at = -1 s is not allowed", ">= 0"},
@@ -323,7 +331,7 @@ const Break kBreaks[] = {
   // limits
   {"limit.yaml", "sinewright: limit", "sinewright: @@scenario", "sinewright = scenario is not allowed", "this is a scenario file where a limit file is wanted"},
   {"limit.yaml", "tolerance: 0.01", "tolerance: @@0", "tolerance = 0 is not allowed", "above 0, up to 0.1"},
-  {"limit.yaml", "tolerance: 0.01", "@@search: {key: duration, from: 1 s, to: 2 s}", "search is not allowed beside ramp", "exactly one of: ramp, search"},
+  {"limit.yaml", "tolerance: 0.01", "@@search: {key: duration, from: 1 s, to: 2 s}", "search is not allowed beside ramp", "exactly one of: ramp, search, directions"},
   {"limit.yaml", "  rate: 2 mm/s", "  rate: @@2 mm", "ramp.rate = 2 mm is not allowed", "speed"},
   {"limit.yaml", "  rate: 2 mm/s", "  rate: @@0 mm/s", "ramp.rate = 0 mm/s is not allowed", "> 0"},
   {"limit.yaml", "  most: 8 mm", "  most: @@-8 mm", "ramp.most = -8 mm is not allowed", "most > from"},
@@ -366,6 +374,29 @@ const Break kBreaks[] = {
 // clang-format on
 
 }  // namespace
+
+TEST_CASE("bad files: directions of a limit are refused where they cannot be gone through", "[errors]") {
+  const auto message = [](const std::string& task, const std::string& rest = "") {
+    reading::Source source({{"limit.yaml", "sinewright: limit\nname: x\nscenario: scenario.yaml\ndirections: " + task + "\n" + rest}});
+    try {
+      (void)reading::read_limit(source, "limit.yaml");
+    } catch (const InvalidInput& error) {
+      return std::string(error.what());
+    }
+    return std::string();
+  };
+  CHECK(message("{object: ball, rate: 5 N/s, most: 40 N}").empty());
+  CHECK_THAT(message("{object: ball, rate: 5 N/s, most: 40 N, count: 2}"), Contains("limit.yaml:4:59") && Contains("directions.count = 2 is not allowed"));
+  CHECK_THAT(message("{object: ball, rate: 5 N, most: 40 N}"), Contains("directions.rate = 5 N is not allowed"));
+  CHECK_THAT(message("{object: ball, rate: 5 N/s, most: 0 N}"), Contains("directions.most = 0 N is not allowed") && Contains("> 0"));
+  CHECK_THAT(message("{object: ball, rate: 5 N/s, most: 40 N, plane: [1, 0, 0]}"),
+             Contains("directions.plane = (a list of 3) is not allowed") && Contains("does not stand on the plane") && Contains("'first'"));
+  CHECK_THAT(message("{object: ball, rate: 5 N/s, most: 40 N, plane: [0, 0, 1], first: [0, 0, -2]}"), Contains("directions.first"));
+  CHECK_THAT(message("{object: ball, rate: 5 N/s, most: 40 N, first: [0, 1, 0]}"), Contains("directions.first") && Contains("a 'plane' beside it"));
+  const std::string axis = "  - {name: a, set: [duration], to: [1 s]}\n";
+  CHECK(message("{object: ball, rate: 5 N/s, most: 40 N}", "map:\n" + axis).empty());
+  CHECK_THAT(message("{object: ball, rate: 5 N/s, most: 40 N}", "map:\n" + axis + axis), Contains("map.1") && Contains("one axis beside 'directions'"));
+}
 
 TEST_CASE("bad files: a scenario that is not there is reported with the limit file that names it", "[errors]") {
   const Broken made = broken({"limit.yaml", "scenario: scenario.yaml", "scenario: none.yaml", "", ""});

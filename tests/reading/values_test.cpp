@@ -52,7 +52,7 @@ TEST_CASE("values: parts come in SI, with their sources") {
 
 TEST_CASE("values: bodies come with parents first, joints and solids resolved") {
   const model::Model model = good().model;
-  REQUIRE(model.bodies.size() == 3);
+  REQUIRE(model.bodies.size() == 4);
   CHECK(model.bodies[0].name == "knuckle");
   CHECK(model.bodies[1].name == "phalanx");
   CHECK(model.bodies[2].name == "tip");
@@ -99,6 +99,24 @@ TEST_CASE("values: bodies come with parents first, joints and solids resolved") 
   CHECK(mcp.stops->damping == 0.01);
   CHECK_THAT(mcp.spring_stiffness, WithinRel(2e-3 * 180 / kPi, 1e-12));
   CHECK_THAT(mcp.spring_rest, WithinRel(-kPi / 18, 1e-12));
+  const model::Slide& draw = *model.bodies[3].slide;
+  CHECK(draw.name == "DRAW");
+  CHECK(draw.parent == 0);
+  CHECK(model.bodies[3].parent() == 0);
+  check_near(draw.at, Vector3d(-20e-3, -5e-3, 0));
+  check_near(draw.axis, -Vector3d::UnitX());
+  check_near(draw.seat * Vector3d::UnitX(), Vector3d(std::cos(kPi / 30), std::sin(kPi / 30), 0));
+  CHECK(draw.slideway->friction.static_coefficient == 0.26);
+  CHECK(draw.slideway->friction.kinetic_coefficient == 0.18);
+  CHECK_THAT(draw.slideway->length, WithinRel(12e-3, 1e-12));
+  CHECK(draw.slideway->preload == 0.4);
+  CHECK_THAT(draw.stops->lower, WithinRel(-1e-3, 1e-12));
+  CHECK_THAT(draw.stops->upper, WithinRel(14e-3, 1e-12));
+  CHECK_THAT(draw.stops->stiffness, WithinRel(2e4, 1e-12));
+  CHECK(draw.stops->damping == 5);
+  CHECK(draw.viscous == 0.02);
+  CHECK(draw.spring_stiffness == 30);
+  CHECK_THAT(draw.spring_rest, WithinRel(2.5e-3, 1e-12));
   const model::Hinge& pip = *model.bodies[2].hinge;
   CHECK_FALSE(pip.pin);
   CHECK_FALSE(pip.stops);
@@ -288,6 +306,9 @@ TEST_CASE("values: scenarios come with a sorted timeline, objects and loads") {
   REQUIRE(scenario.start_angles.size() == 1);
   CHECK(scenario.start_angles[0].first == 1);
   CHECK_THAT(scenario.start_angles[0].second, WithinRel(kPi / 36, 1e-12));
+  REQUIRE(scenario.start_places.size() == 1);
+  CHECK(scenario.start_places[0].first == 3);
+  CHECK_THAT(scenario.start_places[0].second, WithinRel(1.5e-3, 1e-12));
   REQUIRE(scenario.objects.size() == 5);
   check_near(scenario.objects[0].rotation * Vector3d::UnitZ(), -Vector3d::UnitY());
   CHECK(std::holds_alternative<model::HeldFixed>(scenario.objects[0].hold));
@@ -436,6 +457,32 @@ model::Drive drive_with(const std::string& keys) {
   model.insert(at + pulley.size(), ", " + keys);
   reading::Source source(texts);
   return reading::read_scenario(source, "scenario.yaml").model.drives.at(0);
+}
+
+TEST_CASE("values: directions of a limit, their first one turned into the plane") {
+  reading::Source source({{"hold.yaml",
+                           "sinewright: limit\nname: x\nscenario: scenario.yaml\ndirections:\n  {object: ball, at: [1 mm, 0 mm, 0 mm], plane: [0, 0, 2], "
+                           "first: [0, 3, 4], count: 36, start: 0.5 s, rate: 5 N/s, most: 40 N, more_than: 2 mm, halvings: 4}\n"}});
+  const model::LimitStudy study = reading::read_limit(source, "hold.yaml");
+  const auto& task = std::get<model::Directions>(study.task);
+  CHECK(task.object == "ball");
+  check_near(task.at, Vector3d(1e-3, 0, 0));
+  REQUIRE(task.plane);
+  check_near(*task.plane, Vector3d::UnitZ());
+  check_near(task.first, Vector3d::UnitY());
+  CHECK(task.count == 36);
+  CHECK(task.start == 0.5);
+  CHECK(task.rate == 5);
+  CHECK(task.most == 40);
+  CHECK_THAT(task.more_than, WithinRel(2e-3, 1e-12));
+  CHECK(task.halvings == 4);
+  CHECK(study.place.line == 5);
+  reading::Source plain({{"hold.yaml", "sinewright: limit\nname: x\nscenario: scenario.yaml\ndirections: {object: ball, rate: 5 N/s, most: 40 N}\n"}});
+  const auto standard = std::get<model::Directions>(reading::read_limit(plain, "hold.yaml").task);
+  CHECK_FALSE(standard.plane);
+  CHECK(standard.count == 24);
+  CHECK(standard.start == 0);
+  CHECK_THAT(standard.more_than, WithinRel(5e-3, 1e-12));
 }
 
 }  // namespace

@@ -58,6 +58,27 @@ TEST_CASE("limit file: what is written is read back", "[record]") {
   fs::remove_all(file.parent_path());
 }
 
+TEST_CASE("limit file: directions come back with where they point and what gave", "[record]") {
+  const fs::path file = place("directions.h5");
+  record::LimitRecord record = sample();
+  record.method = "directions";
+  record.in_plane = true;
+  record.limits[0].direction = {0.6, -0.8, 0};
+  record.limits[0].gave = "distal slides";
+  record.limits[0].gave_at = 7.5;
+  record.limits[1].gave_at = std::nan("");
+  record::write_limit(file, record);
+  const auto back = record::read_limit(file);
+  CHECK(back.method == "directions");
+  CHECK(back.in_plane);
+  CHECK(back.limits[0].direction == record.limits[0].direction);
+  CHECK(back.limits[0].gave == "distal slides");
+  CHECK(back.limits[0].gave_at == 7.5);
+  CHECK(back.limits[1].gave.empty());
+  CHECK(std::isnan(back.limits[1].gave_at));
+  fs::remove_all(file.parent_path());
+}
+
 TEST_CASE("limit file: a place that cannot be written leaves nothing, and foreign files are refused", "[record][errors]") {
   const fs::path missing = place("none") / "deep" / "limit.h5";
   CHECK_THROWS_WITH(record::write_limit(missing, sample()), Contains("cannot write the record") && Contains("limit.h5"));

@@ -1,11 +1,15 @@
 // A grasp that is held for an hour.
 
+#include <cmath>
+
 #include <catch2/catch.hpp>
 
+#include "../simulation/parts.h"
 #include "reading/reading.h"
 #include "simulation/run.h"
 
 using namespace sinewright;
+using Catch::Matchers::WithinRel;
 
 TEST_CASE("an hour: a hold routine that holds without current keeps every joint and the shaft to the bit", "[scenarios]") {
   reading::Source source;
@@ -36,4 +40,98 @@ TEST_CASE("an hour: a hold routine that holds without current keeps every joint 
     if (value.key == "held_force") grip = value.value;
   CHECK(grip > 5);
   CHECK(result.counters.steps > 3600);  // it did look every second
+}
+
+namespace {
+
+// A ball, its weight 3 mm off its middle, between a fixed plate and a jaw that a cord draws; the drive is off and its gear train holds.
+// Two points carry it, so each share follows from the balance of moments.
+constexpr double kRadius = 10e-3, kOffset = 3e-3, kMass = 0.05, g = 9.81;
+
+model::Scenario held_ball() {
+  model::Scenario scenario;
+  auto& m = scenario.model;
+  m.surfaces = {{"pad", 4e6, 0.4, 5, "invented"}, {"shell", 2e9, 0.4, 5, "invented"}};
+  m.pairs = {{0, 1, 0.4, "invented"}};
+  m.supplies = {parts::supply(6)};
+  m.lines = {parts::stiff_line(500, 1e-3)};
+  m.drives = {parts::lossy_drive()};
+  m.drives[0].gearhead.drag = 0.05;  // holds 17 N of cord
+  m.bodies = {parts::fixed_body("plate"), parts::sliding("jaw", 0, {2 * kRadius, 0, 0}, -model::Vector3d::UnitX(), 0.02)};
+  m.bodies[1].slide->viscous = 20;
+  const auto plate = [](double x) {
+    model::Box box;
+    box.center = {x, 0, 0};
+    box.size = {10e-3, 60e-3, 60e-3};
+    return box;
+  };
+  m.bodies[0].shapes = {{"face", plate(-5e-3), 0}};
+  m.bodies[1].shapes = {{"face", plate(5e-3), 0}};
+  model::Cord cord;
+  cord.name = "draw";
+  cord.line = 0;
+  cord.pretension = 8;
+  cord.path = {model::PulleyEnd{0, {-0.08, 0, 0}}, model::Anchor{1, {0, 0, 0}}};
+  m.cords = {cord};
+  model::Object ball;
+  ball.name = "ball";
+  ball.at = {kRadius, 0, 0};
+  ball.shape = {"ball", model::Sphere{model::Vector3d::Zero(), kRadius}, 1};
+  ball.mass = model::MassProperties{kMass, {kOffset, 0, 0}, 2e-6 * model::Matrix3d::Identity()};
+  ball.hold = model::HeldFree{};
+  scenario.objects = {ball};
+  scenario.duration = 3600;
+  scenario.solver.max_step = 1;
+  return scenario;
+}
+
+}  // namespace
+
+TEST_CASE("an hour: a ball between two points stays where it is to the bit, and each point carries what statics says", "[scenarios]") {
+  parts::Walk walk(held_ball());
+  walk.to(60);
+  const auto object = walk.system.tree.links[static_cast<std::size_t>(walk.system.link_of_object[0])];
+  const Eigen::VectorXd early = walk.state.q;
+  const auto tension = walk.stepper.stage().chain[0].tension[0];
+  int steps = 0;
+  walk.to(3600, [&] { ++steps; });
+  CHECK(steps >= 3540);
+  CHECK(std::abs(early[object.q + 1]) < 1e-4);  // it hangs there, and did not fall
+  for (int i = 0; i < walk.state.q.size(); ++i) {
+    CAPTURE(i);
+    CHECK(walk.state.q[i] == early[i]);
+  }
+  CHECK(walk.stepper.stage().chain[0].tension[0] == tension);
+
+  const auto& stage = walk.stepper.stage();
+  const auto& plate = stage.contact[0];
+  const auto& jaw = stage.contact[1];
+  const auto& pose = stage.kinematics.pose[static_cast<std::size_t>(walk.system.link_of_object[0])];
+  const double weight = kMass * g, span = jaw.point.x() - plate.point.x(), lever = (pose * model::Vector3d(kOffset, 0, 0)).x() - plate.point.x();
+  // The forces are those on the bodies, so their friction points down.
+  CHECK_THAT(-jaw.force.y(), WithinRel(weight * lever / span, 1e-6));
+  CHECK_THAT(-plate.force.y(), WithinRel(weight * (1 - lever / span), 1e-6));
+  CHECK_THAT(lever / span, WithinRel((kRadius + kOffset) / (2 * kRadius), 1e-2));
+  CHECK_THAT(jaw.normal_force, WithinRel(tension, 1e-6));
+  CHECK_THAT(plate.normal_force, WithinRel(tension, 1e-6));
+}
+
+TEST_CASE("an hour: a bottle in the finger stays where it is, with the power off", "[scenarios]") {
+  reading::Source source;
+  model::Scenario scenario = reading::read_scenario(source, SINEWRIGHT_SOURCE_DIR "/scenarios/grasp-free.yaml", {"duration=3600 s", "solver.max_step=1 s"});
+  const simulation::System system(scenario);
+  simulation::RunListener listener;
+  Eigen::VectorXd early, late;
+  listener.step = [&](const simulation::Stage&, const simulation::State& state) {
+    if (state.time < 60) return false;
+    if (early.size() == 0) early = state.q;
+    late = state.q;
+    return false;
+  };
+  const auto result = simulation::run(system, listener);
+  REQUIRE(result.complete);
+  REQUIRE(early.size() > 0);
+  CHECK((late - early).cwiseAbs().maxCoeff() == 0);
+  for (const auto& value : result.summary)
+    if (value.key == "held_force") CHECK(value.value > 10);
 }

@@ -42,6 +42,19 @@ inline model::Body rod(const std::string& name, int parent, const Vector3d& at, 
   return phalanx(name, parent, at, mass, length / 2, mass * length * length / 12);
 }
 
+/// A body that slides along an axis of its parent; its slide is named after it.
+inline model::Body sliding(const std::string& name, int parent, const Vector3d& at, const Vector3d& axis, double mass) {
+  model::Body body;
+  body.name = name;
+  model::Slide& slide = body.slide.emplace();
+  slide.name = name;
+  slide.parent = parent;
+  slide.at = at;
+  slide.axis = axis;
+  body.mass = {mass, Vector3d::Zero(), 1e-6 * mass * model::Matrix3d::Identity()};
+  return body;
+}
+
 inline model::Line stiff_line(double axial_stiffness = 12000, double damping_time = 0) {
   return {"cord", 0, model::LinearLaw{axial_stiffness}, damping_time, "invented"};
 }
@@ -169,6 +182,10 @@ struct Walk {
     return state.q[system.tree.links[static_cast<std::size_t>(system.hinges[hinge].link)].q];
   }
   [[nodiscard]] double rate(std::size_t hinge) const { return state.v[system.hinges[hinge].v]; }
+  [[nodiscard]] double position(std::size_t slide) const {
+    return state.q[system.tree.links[static_cast<std::size_t>(system.slides[slide].link)].q];
+  }
+  [[nodiscard]] double speed(std::size_t slide) const { return state.v[system.slides[slide].v]; }
   [[nodiscard]] double shaft(std::size_t drive = 0) const { return state.q[system.shafts[drive].q_output]; }
   [[nodiscard]] double residual() const { return simulation::energy_residual(stepper.stage(), totals); }
   [[nodiscard]] double account(simulation::Account which) const {

@@ -49,6 +49,9 @@ std::string hinge_name(const System& system, std::size_t i) {
   return system.model().bodies[at(system.hinges[i].body)].hinge->name;
 }
 
+// A bar that shares a pull is turned by its cords and closes no finger.
+bool rides(const System& system, std::size_t i) { return simulation::rides_on_slide(system.model(), system.hinges[i].body); }
+
 std::pair<double, double> range_of(const System& system, std::size_t i) {
   const auto& stops = system.model().bodies[at(system.hinges[i].body)].hinge->stops;
   return stops ? std::pair{stops->lower, stops->upper} : std::pair{0.0, 90 * degree};
@@ -63,6 +66,12 @@ void parts(const System& system, Report& report) {
     const auto& mass = system.tree.links[at(system.link_of_body[b])].mass;
     whole += mass.mass;
     auto& entry = report.json["bodies"][body.name];
+    if (body.slide) {
+      report.line(fmt::format("  {:<14} on {} by {}, slides, {:.2f} g", body.name, m.bodies[at(body.slide->parent)].name, body.slide->name,
+                              1e3 * mass.mass));
+      entry["mass"] = {{"value", mass.mass}, {"unit", "kg"}};
+      continue;
+    }
     if (!body.hinge) {
       report.line(fmt::format("  {:<14} fixed", body.name));
       continue;
@@ -161,7 +170,7 @@ void sweep(const System& system, const std::string& title, const std::vector<std
   std::vector<double> least(shown.size(), INFINITY), most(shown.size(), -INFINITY);
   for (const auto& angles : postures) {
     const auto p = simulation::cord_posture(system, simulation::posture(system, angles), cord);
-    const double angle = angles[shown[0]];
+    const double angle = angles[shown.front()];
     std::string row = fmt::format("    {:11.1f}", angle / degree);
     nlohmann::ordered_json entry;
     entry["angle_rad"] = angle;
@@ -173,7 +182,7 @@ void sweep(const System& system, const std::string& title, const std::vector<std
       entry["arm_m"][hinge_name(system, shown[k])] = arm;
       entry["torque_per_tension_m"][hinge_name(system, shown[k])] = p.torque[static_cast<int>(shown[k])];
     }
-    row += fmt::format("  {:9.3f}   {:18.4f}  ", 1e3 * p.path_length, p.ratio.back());
+    row += fmt::format("  {:9.3f}   {:18.4f}  ", 1e3 * p.path_length, p.ratio.back() / p.ratio.front());
     for (double turn : p.turning_angle) row += fmt::format(" {:5.1f}", turn / degree);
     entry["path_length_m"] = p.path_length;
     entry["tension_ratio"] = p.ratio;
@@ -196,7 +205,7 @@ std::vector<std::vector<double>> closing_postures(const System& system, int step
     std::vector<double> angles;
     for (std::size_t i = 0; i < system.hinges.size(); ++i) {
       const auto [low, high] = range_of(system, i);
-      angles.push_back(low + (high - low) * s / (steps - 1));
+      angles.push_back(rides(system, i) ? 0.0 : low + (high - low) * s / (steps - 1));
     }
     list.push_back(angles);
   }
@@ -208,8 +217,15 @@ void cords(const System& system, int steps, Report& report) {
     const model::Cord& cord = system.model().cords[at(system.cords[c].cord)];
     report.line(fmt::format("\nCord {} ({}): moment arm −dL/dq at each joint, positive flexes; tension ratio while it is wound in",
                             cord.name, system.model().lines[at(cord.line)].name));
-    const std::vector<std::size_t> moved = simulation::hinges_moved_by(system, c);
-    for (std::size_t i : moved) {
+    const auto p = simulation::cord_posture(system, system.start_q, c);
+    for (std::size_t i = 0; i < system.slides.size(); ++i)
+      if (p.draw[static_cast<int>(i)] != 0) {
+        const std::string& slide = system.model().bodies[at(system.slides[i].body)].slide->name;
+        report.line(fmt::format("  pulls {} along its axis with {:.4f} of its tension", slide, p.draw[static_cast<int>(i)]));
+        report.json["cords"][cord.name]["draw"][slide] = p.draw[static_cast<int>(i)];
+      }
+    std::vector<std::size_t> all;  // of the fingers' joints, those that the cord moves
+    for (std::size_t i = 0; i < system.hinges.size(); ++i) {
       std::vector<std::vector<double>> postures;
       const auto [low, high] = range_of(system, i);
       for (int s = 0; s < steps; ++s) {
@@ -217,10 +233,15 @@ void cords(const System& system, int steps, Report& report) {
         angles[i] = low + (high - low) * s / (steps - 1);
         postures.push_back(angles);
       }
+      const bool moved = std::any_of(postures.begin(), postures.end(), [&](const auto& angles) {
+        return simulation::cord_posture(system, simulation::posture(system, angles), c).arm[static_cast<int>(i)] != 0;
+      });
+      if (!moved) continue;
+      if (!rides(system, i)) all.push_back(i);
       sweep(system, fmt::format("{} alone, other joints straight", hinge_name(system, i)), postures, {i}, c, report);
     }
-    if (moved.size() > 1)
-      sweep(system, "all joints together over their ranges (angle of the first)", closing_postures(system, steps), moved, c, report);
+    if (all.size() > 1)
+      sweep(system, "all joints together over their ranges (angle of the first)", closing_postures(system, steps), all, c, report);
     const auto names = simulation::node_names(system, c);
     for (std::size_t k = 0; k < names.size(); ++k) {
       bool touched = false;
@@ -250,7 +271,7 @@ std::vector<std::vector<std::size_t>> joints_by_finger(const System& system) {
 
 void opening(const System& system, int steps, Report& report) {
   bool any = false;
-  for (const auto& cord : system.cords) any = any || cord.drive < 0;
+  for (std::size_t c = 0; c < system.cords.size(); ++c) any = any || simulation::returns(system, c);
   if (!any) return;
   report.line("\nOpening by the return cords alone: torque / static friction of pin and washers (least: with channel friction)");
   std::vector<double> worst(system.hinges.size(), INFINITY), worst_angle(system.hinges.size());
@@ -263,6 +284,7 @@ void opening(const System& system, int steps, Report& report) {
     nlohmann::ordered_json entry;
     for (std::size_t i = 0; i < system.hinges.size(); ++i) {
       const int k = static_cast<int>(i);
+      if (!o.returned[i]) continue;
       entry[hinge_name(system, i)] = {{"angle_rad", angles[i]}, {"torque_N_m", o.torque[k]}, {"least_torque_N_m", o.least_torque[k]},
                                       {"friction_N_m", o.friction[k]}};
     }
@@ -276,6 +298,10 @@ void opening(const System& system, int steps, Report& report) {
       std::string row = fmt::format("    {:11.1f}", postures[p][joints.front()] / degree);
       for (std::size_t i : joints) {
         const int k = static_cast<int>(i);
+        if (!openings[p].returned[i]) {
+          row += fmt::format("  {:>18}", "not returned");
+          continue;
+        }
         const double ratio = openings[p].torque[k] / openings[p].friction[k], least = openings[p].least_torque[k] / openings[p].friction[k];
         row += fmt::format("  {:6.2f} ({:6.2f})   ", ratio, least);
         if (least < worst[i]) {
@@ -288,7 +314,7 @@ void opening(const System& system, int steps, Report& report) {
     for (std::size_t i : joints) {
       // A cord that passes a pin on its axis leaves a rounding's worth of torque.
       const bool pulled = std::any_of(openings.begin(), openings.end(), [&](const auto& o) {
-        return std::abs(o.torque[static_cast<int>(i)]) > 1e-6 * o.friction[static_cast<int>(i)];
+        return o.returned[i] && std::abs(o.torque[static_cast<int>(i)]) > 1e-6 * o.friction[static_cast<int>(i)];
       });
       if (!pulled) {
         report.line(fmt::format("    {}: no return cord turns it", hinge_name(system, i)));
@@ -327,19 +353,30 @@ void grip(const System& system, const std::vector<double>& angles, Report& repor
   const auto q = simulation::posture(system, angles);
   VectorXd ideal = VectorXd::Zero(static_cast<int>(system.hinges.size()));
   VectorXd real = ideal;
+  std::vector<double> stall;
+  for (std::size_t d = 0; d < system.shafts.size(); ++d) stall.push_back(simulation::drive_statics(system, d).stall_tension);
+  const auto tension = simulation::shared_tensions(system, q, stall);
+  if (!tension) {
+    report.line("\nStatic grip at stall: not computed. The balance of the sliding bodies does not determine the pull of their cords at the"
+                " start;\n  'sinewright run' finds how it is shared.");
+    return;
+  }
+  std::string slack;  // cords of drives that open
   for (std::size_t c = 0; c < system.cords.size(); ++c) {
-    const int drive = system.cords[c].drive;
-    if (drive < 0) continue;
-    const double tension = simulation::drive_statics(system, at(drive)).stall_tension;
     const auto p = simulation::cord_posture(system, q, c);
-    ideal += tension * p.arm;
-    real += tension * p.torque;
+    if (system.cords[c].drive >= 0 && p.arm.size() > 0 && p.arm.minCoeff() < 0 && p.arm.maxCoeff() <= 0) {
+      slack += fmt::format("{}{}", slack.empty() ? "" : ", ", system.model().cords[at(system.cords[c].cord)].name);
+      continue;
+    }
+    ideal += (*tension)[c] * p.arm;
+    real += (*tension)[c] * p.torque;
   }
   const auto o = simulation::opening_posture(system, q);
   ideal -= o.torque;
   real -= o.torque;
+  if (!slack.empty()) slack = fmt::format("; {} pays out", slack);
   report.line(fmt::format("\nStatic grip at stall, contacts in the middle of the phalanges, at {}", at_posture));
-  report.line("  (moment balance; no friction at contacts and hinges, no weight, no rotor momentum: negative = lifts off)");
+  report.line(fmt::format("  (moment balance; no friction at contacts and hinges, no weight, no rotor momentum{}: negative = lifts off)", slack));
   for (std::size_t i = 0; i < angles.size(); ++i) report.json["static_grip_posture"][hinge_name(system, i)]["angle_rad"] = angles[i];
   const auto free = simulation::grip_estimate(system, q, ideal), rubbed = simulation::grip_estimate(system, q, real);
   for (std::size_t f = 0; f < free.size(); ++f)

@@ -13,6 +13,7 @@
 #include "record/limit_file.h"
 #include "record/writer.h"
 #include "simulation/summary.h"
+#include "study/directions.h"
 #include "study/limit.h"
 
 namespace sinewright::tool {
@@ -26,10 +27,10 @@ std::string with_unit(double value, const std::string& unit) {
   return fmt::format("{:.4g}{}{}", value, unit.empty() ? "" : " ", unit);
 }
 
-std::string place_text(const model::LimitStudy& study, const study::Point& point) {
+std::string place_text(const study::LimitResult& result, const study::Point& point) {
   std::string text;
-  for (std::size_t a = 0; a < study.map.size(); ++a)
-    text += fmt::format("{}{} {}", a ? ", " : "", study.map[a].name, study.map[a].labels[point.place[a]]);
+  for (std::size_t a = 0; a < result.axes.size(); ++a)
+    text += fmt::format("{}{} {}", a ? ", " : "", result.axes[a].name, result.axes[a].labels[point.place[a]]);
   return text;
 }
 
@@ -52,7 +53,7 @@ const char* event_text(model::EndEvent event) {
 
 void add_answer(std::string& text, const model::LimitStudy& study, const study::LimitResult& result, const study::Point& point) {
   const study::Answer& answer = point.answer;
-  if (!point.place.empty()) text += fmt::format("\n{}\n", place_text(study, point));
+  if (!point.place.empty()) text += fmt::format("\n{}\n", place_text(result, point));
   const auto* ramp = std::get_if<model::Ramp>(&study.task);
   if (!answer.found) {
     text += fmt::format("  NO LIMIT FOUND: {}\n", answer.note);
@@ -93,7 +94,51 @@ void add_answer(std::string& text, const model::LimitStudy& study, const study::
     text += fmt::format("  {} of {} runs could not go on to their end; they count as not holding\n", answer.ended_early, answer.probes.size());
 }
 
+std::string gave_text(const study::Answer& answer) {
+  return answer.gave.contact.empty() ? "" : fmt::format("{} {}", answer.gave.contact, answer.gave.lifts ? "comes off" : "slides");
+}
+
+// One row a direction, and the worst; of a map a block a variant.
+std::string directions_text(const model::LimitStudy& study, const model::Directions& task, const study::LimitResult& result) {
+  const auto directions = study::directions_of(task);
+  const auto& labels = result.axes.back().labels;
+  std::string text = study.name + "\n";
+  for (std::size_t from = 0; from < result.points.size(); from += directions.size()) {
+    if (result.axes.size() > 1) text += fmt::format("\n{} {}\n", result.axes[0].name, result.axes[0].labels[result.points[from].place[0]]);
+    text += fmt::format("\n  {:<22} {:>18}   the finger that gives first\n", "direction", result.quantity + " [N]");
+    const study::Point* worst = nullptr;
+    bool noted = false;
+    for (std::size_t d = 0; d < directions.size(); ++d) {
+      const study::Point& point = result.points[from + d];
+      const study::Answer& answer = point.answer;
+      if (!answer.found) {
+        text += fmt::format("  {:<22} {:>18}   {}\n", labels[d], answer.ended_early ? "could not go on" : fmt::format("holds {:g}", task.most),
+                            answer.ended_early ? answer.note : "");
+        continue;
+      }
+      const std::string gave = gave_text(answer);
+      text += fmt::format("  {:<22} {:>18}   {}\n", labels[d], fmt::format("{:.4g} ± {:.2g}{}", answer.value, answer.error, answer.settled ? "" : " !"),
+                          gave.empty() ? "none" : fmt::format("{}, at {:.3g} N", gave, answer.gave.value));
+      noted = noted || !answer.settled;
+      if (!worst || answer.value < worst->answer.value) worst = &point;
+    }
+    if (noted) text += "  !: not settled, halving the rate still moved it by more than the tolerance\n";
+    if (!worst) {
+      text += fmt::format("  every direction holds {:g} N\n", task.most);
+      continue;
+    }
+    const Eigen::Vector3d& direction = directions[worst->place.back()];
+    const study::Answer& answer = worst->answer;
+    text += fmt::format("\n  worst: {}, toward ({:.2f}, {:.2f}, {:.2f}): {:.4g} N ± {:.2g} N, as much as a weight of {:.4g} g\n", labels[worst->place.back()],
+                        direction.x(), direction.y(), direction.z(), answer.value, answer.error, 1e3 * answer.value / 9.81);
+  }
+  text += "\n  the force at which the object had gone " + fmt::format("{:g} mm", 1e3 * task.more_than) +
+          " or had no contact left; weight and other loads of the scenario act beside it\n\nDesign predictions, not certification.\n";
+  return text;
+}
+
 std::string limit_text(const model::LimitStudy& study, const study::LimitResult& result) {
+  if (const auto* task = std::get_if<model::Directions>(&study.task)) return directions_text(study, *task, result);
   std::string text = study.name + "\n";
   if (study.map.size() >= 1) {
     // The table first: the rows are the first axis, the columns the second.
@@ -134,11 +179,24 @@ std::string limit_json(const model::LimitStudy& study, const study::LimitResult&
   json["record"] = record;
   json["quantity"] = result.quantity;
   json["unit"] = result.unit.empty() ? "1" : result.unit;
+  const auto* task = std::get_if<model::Directions>(&study.task);
+  if (const study::Point* worst = task ? study::least(result) : nullptr) {
+    json["worst"]["value"] = worst->answer.value;
+    for (std::size_t a = 0; a < result.axes.size(); ++a) json["worst"]["at"][result.axes[a].name] = result.axes[a].labels[worst->place[a]];
+  }
   json["limits"] = nlohmann::ordered_json::array();
   for (const auto& point : result.points) {
     const study::Answer& answer = point.answer;
     nlohmann::ordered_json entry;
-    for (std::size_t a = 0; a < study.map.size(); ++a) entry["at"][study.map[a].name] = study.map[a].labels[point.place[a]];
+    for (std::size_t a = 0; a < result.axes.size(); ++a) entry["at"][result.axes[a].name] = result.axes[a].labels[point.place[a]];
+    if (task) {
+      const Eigen::Vector3d direction = study::directions_of(*task)[point.place.back()];
+      entry["direction"] = {direction.x(), direction.y(), direction.z()};
+      entry["gives_first"] = answer.gave.contact.empty() ? nlohmann::ordered_json(nullptr)
+                                                         : nlohmann::ordered_json({{"contact", answer.gave.contact},
+                                                                                   {"how", answer.gave.lifts ? "comes off" : "slides"},
+                                                                                   {"value", answer.gave.value}});
+    }
     entry["found"] = answer.found;
     entry["settled"] = answer.settled;
     entry["monotone"] = answer.monotone;
@@ -165,13 +223,22 @@ record::LimitRecord record_of(const model::LimitStudy& study, const study::Limit
   kept.quantity = result.quantity;
   kept.unit = result.unit;
   const auto* search = std::get_if<model::Search>(&study.task);
-  kept.method = search ? "search" : "ramp";
+  const auto* task = std::get_if<model::Directions>(&study.task);
+  kept.method = search ? "search" : task ? "directions" : "ramp";
+  kept.in_plane = task && task->plane;
+  const auto directions = task ? study::directions_of(*task) : std::vector<Eigen::Vector3d>();
   kept.logarithmic = search && search->logarithmic;
-  for (const auto& axis : study.map) kept.axes.emplace_back(axis.name, axis.labels);
+  for (const auto& axis : result.axes) kept.axes.emplace_back(axis.name, axis.labels);
   for (const auto& point : result.points) {
     const study::Answer& answer = point.answer;
     record::KeptLimit limit;
-    for (std::size_t a = 0; a < study.map.size(); ++a) limit.place.push_back(study.map[a].labels[point.place[a]]);
+    for (std::size_t a = 0; a < result.axes.size(); ++a) limit.place.push_back(result.axes[a].labels[point.place[a]]);
+    if (task) {
+      const Eigen::Vector3d& direction = directions[point.place.back()];
+      limit.direction = {direction.x(), direction.y(), direction.z()};
+      limit.gave = gave_text(answer);
+      limit.gave_at = limit.gave.empty() ? std::nan("") : answer.gave.value;
+    }
     limit.found = answer.found;
     limit.settled = answer.settled;
     limit.monotone = answer.monotone;
@@ -211,6 +278,8 @@ int limit_command(const std::string& path, const CommonOptions& options) {
   // How many there will be is not known: halvings and bisections go on until it is good enough.
   if (const auto* search = std::get_if<model::Search>(&study.task))
     expected *= search->samples + std::max(0.0, std::log2(0.5 / study.tolerance / search->samples)) + 1;
+  else if (const auto* task = std::get_if<model::Directions>(&study.task))
+    expected *= 3 * task->count;
   else
     expected *= 3;
   study::LimitResult result;
@@ -231,11 +300,13 @@ int limit_command(const std::string& path, const CommonOptions& options) {
   else if (!options.quiet)
     fmt::print("{}\nrecord: {}\n", limit_text(study, result), out.string());
 
-  bool all_found = true, stopped = false;
+  // Some direction in which the object is lost is an answer, though others hold all that was tried.
+  const bool directions = std::holds_alternative<model::Directions>(study.task);
+  bool all_found = !directions || study::least(result) != nullptr, stopped = false;
   for (const auto& point : result.points) {
-    all_found = all_found && point.answer.found;
+    all_found = all_found && (directions || point.answer.found);
     // A ramp that could not go on has no answer, and a search none of whose runs could.
-    const bool ramp = std::holds_alternative<model::Ramp>(study.task);
+    const bool ramp = !std::holds_alternative<model::Search>(study.task);
     const auto n = static_cast<int>(point.answer.probes.size());
     stopped = stopped || (ramp ? !point.answer.probes.back().complete : point.answer.ended_early == n);
   }

@@ -247,6 +247,11 @@ std::string summary_text(const simulation::System& system, const simulation::Run
     line(name + " closed / at the end",
          fmt::format("{} / {}", show(of("joint_angle." + name), "rad", "deg"), show(of("final_angle." + name), "rad", "deg")));
   }
+  for (const auto& joint : system.slides) {
+    const std::string& name = m.bodies[static_cast<std::size_t>(joint.body)].slide->name;
+    line(name + " closed / at the end",
+         fmt::format("{} / {}", show(of("slide_position." + name), "m", "mm"), show(of("final_position." + name), "m", "mm")));
+  }
 
   if (!system.contacts.empty()) {
     heading("Grip");
@@ -323,6 +328,10 @@ std::string summary_text(const simulation::System& system, const simulation::Run
   for (const auto& joint : system.hinges) {
     const std::string& name = m.bodies[static_cast<std::size_t>(joint.body)].hinge->name;
     line("pin and washers of " + name, percent(of("loss_share." + name)));
+  }
+  for (const auto& joint : system.slides) {
+    const std::string& name = m.bodies[static_cast<std::size_t>(joint.body)].slide->name;
+    line("slideway of " + name, percent(of("loss_share." + name)));
   }
   line("contacts", percent(of("loss_share.contact")));
 

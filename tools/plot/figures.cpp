@@ -51,7 +51,7 @@ std::vector<std::filesystem::path> draw_all(const std::filesystem::path& record_
   const Subject subject{record, scenario, identity_of(record, scenario), from, to};
   std::vector<Script> scripts = {posture_figure(subject)};
   const bool joints = std::any_of(scenario.model.bodies.begin(), scenario.model.bodies.end(),
-                                  [](const auto& b) { return b.hinge; });
+                                  [](const auto& b) { return b.moves(); });
   if (joints) scripts.push_back(angle_figure(subject));
   if (!scenario.model.cords.empty()) scripts.push_back(tension_figure(subject));
   if (!scenario.objects.empty()) scripts.push_back(force_figure(subject));

@@ -32,6 +32,10 @@ struct Subject {
 [[nodiscard]] Script energy_figure(const Subject& subject);
 
 [[nodiscard]] Script limit_figure(const record::LimitRecord& record);
+/// Of a pull in many directions, with all that a map adds to it: those of a plane as closed curves, those of the sphere (of the first
+/// variant) on its two halves.
+[[nodiscard]] Script direction_figure(const record::LimitRecord& record);
+[[nodiscard]] Script sphere_figure(const record::LimitRecord& record);
 /// Of a limit with two axes: every value in a field of its own, darker where it is lower.
 [[nodiscard]] Script limit_map_figure(const record::LimitRecord& record);
 

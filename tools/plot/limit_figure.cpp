@@ -103,6 +103,7 @@ void map_lines(Script& script, const record::LimitRecord& record) {
 }  // namespace
 
 Script limit_figure(const record::LimitRecord& record) {
+  if (record.method == "directions") return record.in_plane ? direction_figure(record) : sphere_figure(record);
   Script script("limit", shortened(record.name, 80), "sinewright " + record.inputs.engine_version + " · design prediction, not certification", 9, 5.5);
   script.line("set lmargin at screen 0.11\nset rmargin at screen 0.96\nset tmargin at screen 0.80\nset bmargin at screen 0.14");
   if (!record.axes.empty())

@@ -30,9 +30,12 @@ Share in_words(const Subject& subject, const std::string& key, double share) {
   if (key == "contact") return {"contacts", share, contacts};
   if (key == "cord_hysteresis") return {"inside the cords", share, cords};
   if (key == "hinge_viscous") return {"viscous drag of the joints", share, joints};
+  if (key == "slide_viscous") return {"viscous drag of the slides", share, joints};
   if (key == "end_stops") return {"end stops", share, joints};
   for (const auto& body : subject.scenario.model.bodies)
     if (body.hinge && body.hinge->name == key) return {"pin and washers of " + key, share, joints};
+  for (const auto& body : subject.scenario.model.bodies)
+    if (body.slide && body.slide->name == key) return {"slideway of " + key, share, joints};
   for (const auto& cord : subject.scenario.model.cords)
     if (key.starts_with(cord.name + "."))
       return {cord.name + ", " + key.substr(cord.name.size() + 1), share, bends};

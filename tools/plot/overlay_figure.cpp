@@ -37,6 +37,9 @@ std::vector<Panel> common_panels(const std::vector<Overlaid>& records) {
   for (const auto& channel : first.channels)
     if (channel.path.starts_with("/joints/") && channel.path.ends_with("/angle"))
       add(panels, records, channel.path, channel.path.substr(8, channel.path.size() - 8 - 6) + " [deg]", degree);
+  for (const auto& channel : first.channels)
+    if (channel.path.starts_with("/joints/") && channel.path.ends_with("/position"))
+      add(panels, records, channel.path, channel.path.substr(8, channel.path.size() - 8 - 9) + " [mm]", 1e3);
   // The grip is the sum over whatever each record's objects are touched by.
   Panel grip{"normal forces, sum [N]", {}};
   bool all = true;

@@ -101,11 +101,12 @@ Placed placed(const record::Record& record, const std::string& base, std::size_t
 
 namespace {
 
-// Sum of joint angles over time.
+// Sum of the fingers' joint angles over time.
 std::vector<double> flexion_of(const Subject& subject) {
   std::vector<double> flexion(subject.record.time.size(), 0.0);
-  for (const auto& body : subject.scenario.model.bodies)
-    if (body.hinge) {
+  const model::Model& m = subject.scenario.model;
+  for (std::size_t b = 0; b < m.bodies.size(); ++b)
+    if (const model::Body& body = m.bodies[b]; body.hinge && !simulation::rides_on_slide(m, static_cast<int>(b))) {
       const auto angle = subject.record.column("/joints/" + body.hinge->name + "/angle");
       for (std::size_t i = 0; i < angle.size(); ++i) flexion[i] += angle[i];
     }
@@ -144,7 +145,7 @@ std::vector<Instant> instants(const Subject& subject) {
   for (const auto& event : record.events) {
     if (event.kind != "contact" || !inside(event.time) || touched.size() == 3) continue;
     const auto body = std::find_if(bodies.begin(), bodies.end(), [&](const auto& b) {
-      return b.hinge && (event.subject == b.name || event.subject.starts_with(b.name + ".") ||
+      return b.moves() && (event.subject == b.name || event.subject.starts_with(b.name + ".") ||
                          event.subject.starts_with(b.name + "@"));
     });
     if (body == bodies.end() || std::find(touched.begin(), touched.end(), body->name) != touched.end())

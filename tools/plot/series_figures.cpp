@@ -31,7 +31,7 @@ double largest(const std::vector<double>& values) {
 bool is_phalanx(const Subject& subject, const std::string& contact) {
   const auto& bodies = subject.scenario.model.bodies;
   return std::any_of(bodies.begin(), bodies.end(), [&](const auto& b) {
-    return b.hinge && (contact == b.name || contact.starts_with(b.name + ".") || contact.starts_with(b.name + "@"));
+    return b.moves() && (contact == b.name || contact.starts_with(b.name + ".") || contact.starts_with(b.name + "@"));
   });
 }
 
@@ -144,7 +144,7 @@ Script angle_figure(const Subject& subject) {
   };
   const auto groups = by_finger(names, fingers_of(subject));
   std::vector<Panel> angles, rates;
-  Panel held{"", {}};
+  Panel ways{"slide position [mm]", {}, false, 0.1}, held{"", {}};
   for (const OfFinger& group : groups) {
     const std::string of = group.finger.empty() ? "joint" : group.finger;
     Panel angle{of + " angle [deg]", {}, false, 1}, rate{of + " rate [deg/s]", {}, false, 1};
@@ -169,8 +169,22 @@ Script angle_figure(const Subject& subject) {
     angles.push_back(std::move(angle));
     rates.push_back(std::move(rate));
   }
+  for (const auto& body : subject.scenario.model.bodies) {
+    if (!body.slide) continue;
+    const std::size_t i = ways.curves.size();
+    const std::string &name = body.slide->name, base = "/joints/" + name + "/";
+    ways.curves.push_back({name, in_unit(record.column(base + "position"), "mm"), color(i), dash_of(i)});
+    if (const auto& stops = body.slide->stops) {
+      const double shown = from_si(stops->upper, "mm");
+      ways.levels.push_back({fmt::format("{} stop at {:.3g} mm", name, shown), shown, color(i)});
+    }
+    held.rows.push_back({name,
+                         {{"held by dry friction", "#7f93a3", stretches(subject, record.column(base + "sticks"))},
+                          {"against an end stop", "#501a1e", stretches(subject, record.column(base + "stop_force"))}}});
+  }
   // Of a hand the rates are left out: its angles take a panel for each finger.
   if (groups.size() == 1) angles.push_back(rates.front());
+  if (!ways.curves.empty()) angles.push_back(std::move(ways));
   angles.push_back(std::move(held));
   return time_figure(subject, "angles",
                      groups.size() == 1 ? "Joint angles, rates, and what holds the joints" : "Joint angles by finger, and what holds the joints",

@@ -36,6 +36,8 @@ const char* const kChance =
 
 Json limit_data(const record::LimitRecord& limit) {
   Json json = {{"name", limit.name}, {"quantity", limit.quantity}, {"unit", limit.unit}, {"method", limit.method}, {"axes", Json::array()}, {"rows", Json::array()}};
+  const bool directions = limit.method == "directions";
+  if (directions) json["in_plane"] = limit.in_plane;
   for (const auto& [name, values] : limit.axes) json["axes"].push_back({{"name", name}, {"values", values}});
   const std::string unit = limit.unit.empty() || limit.unit == "1" ? "" : " " + limit.unit;
   for (const auto& one : limit.limits) {
@@ -49,6 +51,7 @@ Json limit_data(const record::LimitRecord& limit) {
       row["text"] = "none found";
       row["error_text"] = "";
     }
+    if (directions && !one.gave.empty()) row["gave"] = fmt::format("{}, at {:.3g}{}", one.gave, one.gave_at, unit);
     json["rows"].push_back(row);
   }
   return json;

@@ -341,7 +341,9 @@ Json losses(const Run& run) {
         const bool bend = item.key.starts_with("loss_share.") && item.key.find(" bend ") != std::string::npos;
         const bool hinge = item.key.starts_with("loss_share.") && std::any_of(run.scenario.model.bodies.begin(), run.scenario.model.bodies.end(),
                                                                               [&](const auto& b) { return b.hinge && item.key == "loss_share." + b.hinge->name; });
-        if ((part_prefix == "bend" && !bend) || (part_prefix == "hinge" && !hinge) || !(item.value > 0)) continue;
+        const bool slide = item.key.starts_with("loss_share.") && std::any_of(run.scenario.model.bodies.begin(), run.scenario.model.bodies.end(),
+                                                                              [&](const auto& b) { return b.slide && item.key == "loss_share." + b.slide->name; });
+        if ((part_prefix == "bend" && !bend) || (part_prefix == "hinge" && !hinge) || (part_prefix == "slide" && !slide) || !(item.value > 0)) continue;
         flow["parts"].push_back({{"name", item.key.substr(11)}, {"value", item.value * shaft_work}, {"share", item.value * shaft_work / total}});
       }
     flows.push_back(flow);
@@ -353,6 +355,7 @@ Json losses(const Run& run) {
   add("bends of the cords", {"cord_bends"}, "bend");
   add("inside the cords", {"cord_hysteresis"});
   add("pins and washers", {"hinge_friction", "hinge_viscous"}, "hinge");
+  add("slideways", {"slide_friction", "slide_viscous"}, "slide");
   add("end stops", {"end_stops"});
   add("contacts", {"contact_damping", "contact_friction", "object_damping"});
   const double useful = total - lost;
@@ -384,7 +387,7 @@ Json drawing(const Run& run) {
         Json points = Json::array();
         for (const auto& [x, y] : plot::outline(shape, pose)) {
           points.push_back({1e3 * x, 1e3 * y});
-          if (m.bodies[b].hinge) tip = std::max(tip, 1e3 * x);
+          if (m.bodies[b].hinge && !simulation::rides_on_slide(m, static_cast<int>(b))) tip = std::max(tip, 1e3 * x);
         }
         view["polygons"].push_back({{"role", role}, {"points", points}});
       };
@@ -471,6 +474,12 @@ Json facts(const Run& run) {
                                                   1e3 * (detour.led.stretch - detour.in_line.stretch)));
   }
   for (const auto& body : m.bodies) {
+    if (const auto& slide = body.slide) {
+      const std::string group = "Slide " + slide->name;
+      if (slide->slideway)
+        add(group, "slideway", fmt::format("{:.3g} mm long, friction {:.3g}, preload {:.3g} N", 1e3 * slide->slideway->length, slide->slideway->friction.kinetic_coefficient, slide->slideway->preload));
+      if (slide->stops) add(group, "range", fmt::format("{:.4g} mm to {:.4g} mm", 1e3 * slide->stops->lower, 1e3 * slide->stops->upper));
+    }
     if (!body.hinge) continue;
     const std::string group = "Joint " + body.hinge->name;
     if (body.hinge->pin) add(group, "pin", fmt::format("⌀{:.3g} mm", 1e3 * body.hinge->pin->diameter));
@@ -551,11 +560,11 @@ Json record_data(const Run& run, const std::string& label, const std::vector<rec
     const char *id, *title, *unit;
     bool of_finger;  // a hand has one for each finger
   };
-  constexpr std::array<ChartKind, 9> kinds{{{"angles", "Joint angles", "deg", true}, {"tensions", "Cord tensions", "N", true},
+  constexpr std::array<ChartKind, 10> kinds{{{"angles", "Joint angles", "deg", true}, {"tensions", "Cord tensions", "N", true},
                                             {"contacts", "Contact forces, normal", "N", true}, {"currents", "Currents", "A", false},
                                             {"voltages", "Voltages", "V", false}, {"temperatures", "Temperatures", "°C", false},
                                             {"torques", "Load on the shafts", "N·mm", false}, {"energy", "Energy since the start", "mJ", false},
-                                            {"loads", "Loads", "N", false}}};
+                                            {"loads", "Loads", "N", false}, {"slides", "Positions of slides", "mm", false}}};
   std::vector<Chart> charts;
   const bool hand = std::any_of(m.bodies.begin(), m.bodies.end(), [](const auto& body) { return !model::finger_of(body.name).empty(); });
   const auto chart_for = [&](std::size_t kind, const std::string& finger) -> Chart& {
@@ -580,6 +589,8 @@ Json record_data(const Run& run, const std::string& label, const std::vector<rec
   };
   for (const auto& body : m.bodies)
     if (body.hinge) add(0, body.hinge->name, "/joints/" + body.hinge->name + "/angle", kDegree);
+  for (const auto& body : m.bodies)
+    if (body.slide) add(9, body.slide->name, "/joints/" + body.slide->name + "/position", 1e3);
   for (const auto& cord : m.cords) {
     const std::string path = "/cords/" + cord.name + "/tension";
     const int channel = record.find(path);
@@ -635,7 +646,7 @@ Json record_data(const Run& run, const std::string& label, const std::vector<rec
     for (int c = 0; c < 4; ++c) tables.fill(table, 3 + c, base + "orientation", c, 1);
     bodies.push_back({name, base, role, table});
   };
-  for (const auto& body : m.bodies) add_body(body.name, "/bodies/" + body.name + "/", body.hinge ? "phalanx" : "palm");
+  for (const auto& body : m.bodies) add_body(body.name, "/bodies/" + body.name + "/", body.moves() ? "phalanx" : "palm");
   for (const auto& object : run.scenario.objects) add_body(object.name, "/objects/" + object.name + "/", "object");
 
   Vector3d low = Vector3d::Constant(1e9), high = -low;

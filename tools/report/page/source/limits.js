@@ -23,14 +23,44 @@ function chart(limit) {
     points.map((p) => svg("circle", { cx: px(p.x), cy: py(p.y), r: 3 })));
 }
 
+/// Pulls round a plane, drawn as far out as they are held: one closed line a variant, its worst point ringed.
+function polar(limit) {
+  if (limit.method !== "directions" || !limit.in_plane) return null;
+  const n = limit.axes[limit.axes.length - 1].values.length, held = limit.rows.filter((row) => row.found !== false && Number.isFinite(row.value));
+  if (!held.length) return null;
+  const W = 300, R = 112, C = W / 2, top = 1.08 * Math.max(...held.map((row) => row.value), 1e-12);
+  const at = (k, value) => [C + value / top * R * Math.cos(2 * Math.PI * k / n), C - value / top * R * Math.sin(2 * Math.PI * k / n)];
+  const ring = (r) => `M${C + r} ${C}A${r} ${r} 0 1 0 ${C - r} ${C}A${r} ${r} 0 1 0 ${C + r} ${C}`;
+  const parts = [svg("path", { class: "grid", d: [0.25, 0.5, 0.75, 1].map((s) => ring(s * R)).join("") + [0, 1, 2, 3].map((q) => `M${C} ${C}L${C + R * Math.cos(q * Math.PI / 2)} ${C - R * Math.sin(q * Math.PI / 2)}`).join("") })];
+  for (const [k, text] of ["0°", "90°", "180°", "270°"].entries())
+    parts.push(svg("text", { x: C + (R + 18) * Math.cos(k * Math.PI / 2), y: C + 4 - (R + 14) * Math.sin(k * Math.PI / 2), "text-anchor": "middle" }, text));
+  for (const s of [0.5, 1]) parts.push(svg("text", { x: C + s * R * Math.cos(1.25) + 3, y: C - s * R * Math.sin(1.25), "text-anchor": "start" }, digits(s * top, 2)));
+  for (let from = 0; from < limit.rows.length; from += n) {
+    const rows = limit.rows.slice(from, from + n), points = rows.map((row, k) => ({ row, k })).filter(({ row }) => row.found !== false && Number.isFinite(row.value));
+    // A gap in the curve where all that was tried is held; the line closes where its neighbours are there.
+    let path = "";
+    for (let k = 0; k <= n; ++k) {
+      const row = rows[k % n];
+      if (row.found === false || !Number.isFinite(row.value)) continue;
+      const joined = k > 0 && rows[k - 1].found !== false && Number.isFinite(rows[k - 1].value);
+      path += `${joined ? "L" : "M"}${at(k, row.value).map((v) => v.toFixed(2)).join(" ")}`;
+    }
+    parts.push(svg("path", { class: "line", d: path }));
+    for (const { row, k } of points) parts.push(svg("circle", { cx: at(k, row.value)[0], cy: at(k, row.value)[1], r: 2.5 }));
+    const worst = points.reduce((a, b) => (b.row.value < a.row.value ? b : a), points[0]);
+    if (worst) parts.push(svg("circle", { class: "worst", cx: at(worst.k, worst.row.value)[0], cy: at(worst.k, worst.row.value)[1], r: 6 }));
+  }
+  return svg("svg", { class: "limit-chart", viewBox: `0 0 ${W} ${W}`, width: W, height: W, role: "img", "aria-label": `${limit.name}, by direction` }, parts);
+}
+
 export function limits(sheet, data) {
   if (!data.limits?.length) return;
   sheet.section("limits", "Limits", data.limits.map((limit) => el("div", { class: "limit" },
     el("h3", {}, name(limit.name)),
     el("p", { class: "lead" }, name(limit.quantity), limit.unit ? ` [${limit.unit}]` : "", limit.method ? el("span", { class: "muted" }, ", found by ", name(limit.method)) : ""),
     el("div", { class: "limit-body" },
-      table([...(limit.axes ?? []).map((axis) => name(axis.name)), "limit", "error", "remark"], limit.rows.map((row) => el("tr", { class: row.found === false ? "missed" : "" },
+      table([...(limit.axes ?? []).map((axis) => name(axis.name)), "limit", "error", limit.method === "directions" ? "the finger that gives first" : "remark"], limit.rows.map((row) => el("tr", { class: row.found === false ? "missed" : "" },
         (row.place ?? []).map((text) => el("td", { class: "figure" }, name(text))),
-        el("td", { class: "figure" }, el("b", {}, name(row.text))), el("td", { class: "figure" }, name(row.error_text)), el("td", { class: "small" }, name(row.note)))), { label: `limit ${limit.name}` }),
-      chart(limit)))));
+        el("td", { class: "figure" }, el("b", {}, name(row.text))), el("td", { class: "figure" }, name(row.error_text)), el("td", { class: "small" }, name([row.gave, row.note].filter(Boolean).join("; "))))), { label: `limit ${limit.name}` }),
+      polar(limit) ?? chart(limit)))));
 }
