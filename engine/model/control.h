@@ -60,6 +60,21 @@ struct HoldRoutine {
   double open_time = 0;         ///< opening ends after this in any case [s]
 };
 
+/// A number with a name, as the user wrote it.
+struct NamedNumber {
+  std::string name;
+  double value = 0;  ///< SI
+  std::string unit;  ///< as written; empty for a plain number
+  Place place;
+};
+
+/// A program of the user's own, in a shared library behind engine/drive/sinewright_firmware.h.
+struct OwnFirmware {
+  std::string library;  ///< path of the file
+  Place place;          ///< where it is named
+  std::vector<NamedNumber> parameters;
+};
+
 /// Switches off a motor that stands still under current.
 struct StallGuard {
   double current = 0;  ///< reading from here on [A]
@@ -79,7 +94,7 @@ struct Controller {
   double period = 1e-3;      ///< [s]
   double voltage_limit = 0;  ///< of its output, either way [V]
   double speed_filter = 0;   ///< time constant on the speed that is made of readings [s], 0: none
-  std::variant<Loops, HoldRoutine> program;
+  std::variant<Loops, HoldRoutine, OwnFirmware> program;
   std::optional<StallGuard> stall;
   std::optional<HeatGuard> heat;
 };

@@ -180,6 +180,10 @@ Kind<std::optional<Name>> file_name() {
   return kind;
 }
 
+Kind<WrittenLibrary> library() {
+  return turned_into<WrittenLibrary, std::optional<Name>>(file_name(), [](const std::optional<Name>& name, const Node&) { return WrittenLibrary{*name}; });
+}
+
 }  // namespace
 
 Kind<WrittenController> controller() {
@@ -192,8 +196,16 @@ Kind<WrittenController> controller() {
            "time constant of a low-pass on the speed that is made of the readings; 0: none")
       .one_of("program", "loops", &WrittenController::program, loops(), "a cascade of loops")
       .one_of("program", "hold", &WrittenController::program, hold_routine(), "a hold routine")
+      .one_of("program", "library", &WrittenController::program, library(),
+              "firmware of your own: a shared library, relative to the folder of this file, made with sinewright_firmware.h")
+      .may("parameters", &WrittenController::parameters, named(any_quantity("a number with the unit that the firmware wants it in"), "parameter"), Absent{"none"},
+           "numbers that a library is given, by the names that it knows")
       .may("stall_guard", &WrittenController::stall, stall_guard(), Absent{"none"}, "against standing still under current")
-      .may("heat_guard", &WrittenController::heat, heat_guard(), Absent{"none"}, "against a hot winding");
+      .may("heat_guard", &WrittenController::heat, heat_guard(), Absent{"none"}, "against a hot winding")
+      .check([](WrittenController& value, const Node& node) {
+        if (!value.parameters.empty() && !std::holds_alternative<WrittenLibrary>(value.program))
+          throw not_allowed(*node.find("parameters"), "no parameters here", "they belong to a 'library'; loops and a hold routine have keys of their own");
+      });
   return record.kind();
 }
 

@@ -313,7 +313,8 @@ model::Scenario read_scenario(Source& source, const fs::path& path,
   model::Model model = open_named(*opened.root->find("model"), [&] {
     return read_model(source, opened.model_path, file.change, *opened.root->file + ": change", opened.model_overrides);
   });
-  return resolve_scenario(file, std::move(model), forms_from(source), motions_from(source));
+  const Beside beside_file = [](const Name& name) { return beside(*name.node, name.text).string(); };
+  return resolve_scenario(file, std::move(model), forms_from(source), motions_from(source), beside_file);
 }
 
 std::optional<Quantity> written_quantity(Source& source, const fs::path& path, const std::vector<std::string>& overrides,

@@ -14,6 +14,9 @@ using Forms = std::function<model::Shape(const WrittenForm&)>;
 /// Gives the motion that a file records.
 using Motions = std::function<model::SetRecorded(const Name&)>;
 
+/// Gives the path of a file that another one names.
+using Beside = std::function<std::string(const Name&)>;
+
 /// Makes a model of what is written: names become indices, parents come before children, and conditions
 /// between parts are checked.
 /// @param parts  the parts files in the order of use.
@@ -21,7 +24,7 @@ using Motions = std::function<model::SetRecorded(const Name&)>;
 
 /// The same for a scenario, whose model is resolved already.
 [[nodiscard]] model::Scenario resolve_scenario(const ScenarioFile& file, model::Model model, const Forms& forms,
-                                               const Motions& motions);
+                                               const Motions& motions, const Beside& beside_file);
 
 /// Index of a name in a list, or a message with the known ones.
 [[nodiscard]] int find_name(const Name& name, const std::string& what, const std::vector<std::string>& known);

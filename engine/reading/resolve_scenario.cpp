@@ -114,7 +114,7 @@ void check_object_pairs(const ScenarioFile& file, const model::Scenario& scenari
     }
 }
 
-void resolve_controllers(const ScenarioFile& file, model::Scenario& scenario) {
+void resolve_controllers(const ScenarioFile& file, const Beside& beside_file, model::Scenario& scenario) {
   const std::vector<std::string> drives = names_of(scenario.model.drives);
   for (const Entry<WrittenController>& entry : file.controllers) {
     const auto found = std::find(drives.begin(), drives.end(), entry.name);
@@ -127,6 +127,12 @@ void resolve_controllers(const ScenarioFile& file, model::Scenario& scenario) {
     controller.speed_filter = entry.value.speed_filter;
     if (const auto* loops = std::get_if<WrittenLoops>(&entry.value.program)) controller.program = loops->loops;
     if (const auto* hold = std::get_if<model::HoldRoutine>(&entry.value.program)) controller.program = *hold;
+    if (const auto* library = std::get_if<WrittenLibrary>(&entry.value.program)) {
+      model::OwnFirmware own{beside_file(library->file), library->file.node->place(), {}};
+      for (const Entry<Quantity>& given : entry.value.parameters)
+        own.parameters.push_back({given.name, given.value.si, given.value.unit, given.node->place()});
+      controller.program = std::move(own);
+    }
     controller.stall = entry.value.stall;
     controller.heat = entry.value.heat;
     scenario.controllers.push_back(std::move(controller));
@@ -146,6 +152,7 @@ void check_asked(const WrittenCommand& written, const model::Command& command, i
   if (found == scenario.controllers.end())
     throw not_allowed(*written.drive.node, fmt::format("a drive with an entry in 'controllers', with {}", wanted),
                       "without a controller a drive takes voltage, current_limit, angle and off");
+  if (std::holds_alternative<model::OwnFirmware>(found->program)) return;  // it may answer to anything
   const auto* loops = std::get_if<model::Loops>(&found->program);
   const bool there = hold ? !loops : loops && ((position && loops->position) || (speed && loops->speed) || (current && loops->current));
   if (there) return;
@@ -218,7 +225,7 @@ void resolve_twists(const ScenarioFile& file, model::Scenario& scenario) {
 
 }  // namespace
 
-model::Scenario resolve_scenario(const ScenarioFile& file, model::Model model, const Forms& forms, const Motions& motions) {
+model::Scenario resolve_scenario(const ScenarioFile& file, model::Model model, const Forms& forms, const Motions& motions, const Beside& beside_file) {
   model::Scenario scenario;
   scenario.name = file.name;
   scenario.about = file.about;
@@ -232,7 +239,7 @@ model::Scenario resolve_scenario(const ScenarioFile& file, model::Model model, c
   resolve_objects(file, forms, scenario);
   check_pairs(file, scenario);
   check_object_pairs(file, scenario);
-  resolve_controllers(file, scenario);
+  resolve_controllers(file, beside_file, scenario);
   resolve_timeline(file, motions, scenario);
   resolve_loads(file, scenario);
   resolve_twists(file, scenario);

@@ -225,11 +225,16 @@ struct WrittenLoops {
   model::Loops loops;  // made of the above
 };
 
+struct WrittenLibrary {
+  Name file;
+};
+
 struct WrittenController {
   double period = 0;
   std::optional<double> voltage_limit;
   double speed_filter = 0;
-  std::variant<WrittenLoops, model::HoldRoutine> program;
+  std::variant<WrittenLoops, model::HoldRoutine, WrittenLibrary> program;
+  Named<Quantity> parameters;  // of a library
   std::optional<model::StallGuard> stall;
   std::optional<model::HeatGuard> heat;
 };

@@ -9,6 +9,7 @@
 
 #include "model/overloaded.h"
 #include "quantity/invalid_input.h"
+#include "simulation/stepper.h"
 
 namespace sinewright::simulation {
 
@@ -22,6 +23,24 @@ constexpr double kDegree = 180 / std::numbers::pi;
 double lower_limit(double a, double b) { return a == 0 ? b : b == 0 ? a : std::min(a, b); }
 
 std::size_t at(int index) { return static_cast<std::size_t>(index); }
+
+std::int32_t count_of(double count) {
+  return static_cast<std::int32_t>(std::clamp(count, static_cast<double>(std::numeric_limits<std::int32_t>::min()),
+                                              static_cast<double>(std::numeric_limits<std::int32_t>::max())));
+}
+
+// What firmware sees when nothing is asked of it yet: all but the request.
+sinewright_inputs pins_of(const model::Drive& drive, const AngleReadout& angle, const CurrentReadout& current, const drive::Seen& seen, double supply_voltage) {
+  sinewright_inputs pins{};
+  pins.has_angle = drive.sensor.has_value();
+  pins.has_current = drive.current_sense.has_value();
+  if (drive.sensor) pins.angle_count = count_of(angle.sample.count);
+  if (drive.current_sense) pins.current_count = count_of(current.sample.count);
+  pins.angle = seen.angle;
+  pins.current = seen.current;
+  pins.supply_voltage = supply_voltage;
+  return pins;
+}
 
 }  // namespace
 
@@ -57,9 +76,18 @@ Control::Control(const System& system) : system_(system), units_(system.shafts.s
     if (controller.heat && !drive::has_thermal_network(drive.motor))
       throw InvalidInput(fmt::format("drive '{}': its heat guard needs the thermal resistances and capacities of its motor", drive.name));
     unit.driver_limit = drive.current_limit;
+    if (const auto* own = std::get_if<model::OwnFirmware>(&controller.program)) {
+      unit.own = std::make_unique<drive::Firmware>(*own, controller.period, controller.voltage_limit, system.model().supplies[at(drive.supply)].voltage);
+      unit.own->power_on();  // what it refuses is said before the run
+    }
     unit.guard = drive::begin_guard(controller);
     unit.readout.winding_estimate = unit.guard.estimate.winding;
   }
+}
+
+void Control::introduce(std::vector<Event>& events) const {
+  for (const Unit& unit : units_)
+    if (unit.own) events.push_back({0, "control", system_.model().drives[at(unit.controller->drive)].name, "runs the firmware " + unit.own->description()});
 }
 
 // A request wakes a routine that looks only now and then.
@@ -78,12 +106,15 @@ void Control::leave(std::size_t drive, DriveCommand& command) {
   unit.speed = {};
   unit.memory = {};
   unit.hold = {};
+  unit.own_is_on = false;
   unit.guard.current = 0;
   unit.guard.stalled_since = -1;
   unit.readout.loop = drive::Goal::Kind::none;
   unit.readout.out = {};
   unit.readout.phase = unit.hold.phase;
   unit.readout.current_limit = 0;
+  unit.readout.driver = SINEWRIGHT_LEADS_OPEN;
+  unit.readout.told = {};
   unit.readout.tripped = drive::Trip::none;
   command.current_limit = unit.driver_limit;
 }
@@ -123,6 +154,7 @@ void Control::begin(Unit& unit, double time, double reading) {
     unit.hold.phase = ask->grasp ? drive::HoldPhase::open : drive::HoldPhase::holding;  // from where it sets out anew
   unit.readout.tripped = drive::Trip::none;
   unit.guard.stalled_since = -1;
+  ++unit.requests;
   if (std::holds_alternative<model::SetPosition>(*unit.acting) || std::holds_alternative<model::SetRecorded>(*unit.acting)) {
     unit.course = Course{time, from, unit.acting};
   }
@@ -133,11 +165,13 @@ void Control::begin(Unit& unit, double time, double reading) {
     unit.move = Move{time, from, set->angle, time, 0, time};
 }
 
-void Control::close(Unit& unit) {
-  if (!unit.move) return;
-  ControlMeasures& m = unit.measures;
-  const double settling = unit.move->last_off > 0 ? not_yet : unit.move->outside - unit.move->begin;
+void Control::close(const Move& move, ControlMeasures& m) {
+  const double settling = move.last_off > 0 ? not_yet : move.outside - move.begin;
   m.settling = std::isnan(settling) || std::isnan(m.settling) ? not_yet : std::max(m.settling, settling);
+}
+
+void Control::close(Unit& unit) {
+  if (unit.move) close(*unit.move, unit.measures);
   unit.move.reset();
 }
 
@@ -158,6 +192,53 @@ void Control::run_loops(Unit& unit, double time, const drive::Seen& seen, DriveC
   unit.readout.loop = goal.kind;
   if (unit.course) unit.readout.set_point = goal.position.angle;
   command.kind = DriveCommand::Kind::voltage;
+  command.voltage = unit.readout.out.voltage;
+}
+
+// A duty is a share of what the supply gave at the sample; all of it is more than it can ever give, so that it stays all of it.
+void Control::run_own(Unit& unit, double time, const sinewright_inputs& pins, DriveCommand& command) {
+  if (!unit.own_is_on) {
+    unit.own->power_on();
+    unit.own_is_on = true;
+    unit.own_began = unit.last;
+    unit.requests = 1;
+  }
+  sinewright_inputs in = pins;
+  in.sample = static_cast<std::uint32_t>(unit.last - unit.own_began);
+  in.time = static_cast<double>(in.sample) * unit.controller->period;
+  in.request = unit.requests;
+  unit.readout.loop = drive::Goal::Kind::none;
+  if (unit.course) {
+    const drive::SetPoint point = set_point(unit, time);
+    in.asked = SINEWRIGHT_ASKS_POSITION;
+    in.set_point = unit.readout.set_point = point.angle;
+    in.set_point_rate = point.speed;
+    unit.readout.loop = drive::Goal::Kind::position;
+  } else if (const auto* speed = std::get_if<model::SetSpeed>(unit.acting)) {
+    in.asked = SINEWRIGHT_ASKS_SPEED;
+    in.set_point = speed->speed;
+    unit.readout.loop = drive::Goal::Kind::speed;
+  } else if (const auto* current = std::get_if<model::SetCurrent>(unit.acting)) {
+    in.asked = SINEWRIGHT_ASKS_CURRENT;
+    in.set_point = current->current;
+    unit.readout.loop = drive::Goal::Kind::current;
+  } else {
+    in.asked = std::get<model::AskHold>(*unit.acting).grasp ? SINEWRIGHT_ASKS_GRASP : SINEWRIGHT_ASKS_RELEASE;
+  }
+  const sinewright_outputs out = unit.own->step(in);
+  if (const std::string fault = drive::fault_of(out); !fault.empty())
+    throw SimulationError(fmt::format("t = {:.6g} s: the firmware {} put out {}\n  likely causes: a division by 0, or an output that step does not set", time,
+                                      unit.own->description(), fault));
+  const double limit = unit.controller->voltage_limit;
+  const double supply = std::abs(out.drive) >= 1 ? limit : pins.supply_voltage;
+  const double voltage = out.mode == SINEWRIGHT_DRIVE_DUTY ? std::clamp(out.drive, -1.0, 1.0) * supply : out.mode == SINEWRIGHT_DRIVE_VOLTAGE ? out.drive : 0;
+  unit.readout.driver = out.mode;
+  std::copy(std::begin(out.told), std::end(out.told), unit.readout.told.begin());
+  unit.readout.current_limit = out.current_limit;
+  unit.readout.out = {};
+  unit.readout.out.voltage = std::clamp(voltage, -limit, limit);
+  command.kind = out.mode >= SINEWRIGHT_DRIVE_VOLTAGE ? DriveCommand::Kind::voltage : DriveCommand::Kind::off;
+  command.leads = out.mode == SINEWRIGHT_LEADS_SHORTED ? model::Leads::shorted : model::Leads::open;
   command.voltage = unit.readout.out.voltage;
 }
 
@@ -206,6 +287,8 @@ void Control::switch_off(Unit& unit, const std::string& name, double time, drive
   unit.acting = nullptr;
   unit.course.reset();
   unit.memory = {};
+  unit.own_is_on = false;
+  unit.readout.driver = SINEWRIGHT_LEADS_OPEN;
   unit.readout.tripped = trip;
   unit.readout.loop = drive::Goal::Kind::none;
   unit.readout.out = {};
@@ -244,6 +327,8 @@ void Control::sample(const Stage& stage, const State& state, const Sensing& sens
     }
     if (std::holds_alternative<model::Loops>(controller.program)) {
       run_loops(unit, time, seen, command);
+    } else if (unit.own) {
+      run_own(unit, time, pins_of(drive, sensing.angles()[d], sensing.currents()[d], seen, stage.shaft[d].electric.supply_voltage), command);
     } else {
       run_hold(unit, drive.name, time, seen, command, events);
     }
@@ -282,9 +367,10 @@ void Control::look(const Stage& stage, const State& state, double step) {
 }
 
 ControlMeasures Control::measures(std::size_t drive) const {
-  Unit unit = units_[drive];
-  close(unit);
-  return unit.measures;
+  const Unit& unit = units_[drive];
+  ControlMeasures measures = unit.measures;
+  if (unit.move) close(*unit.move, measures);
+  return measures;
 }
 
 void Control::add_to(std::vector<SummaryValue>& summary) const {
@@ -293,7 +379,7 @@ void Control::add_to(std::vector<SummaryValue>& summary) const {
     const Unit& unit = units_[d];
     const std::string& name = system_.model().drives[d].name;
     const ControlMeasures m = measures(d);
-    if (std::holds_alternative<model::Loops>(unit.controller->program)) {
+    if (!std::holds_alternative<model::HoldRoutine>(unit.controller->program)) {
       summary.push_back({"control_settling." + name, m.moved ? m.settling : not_yet, "s",
                          "longest time from the start of a move to the last entry of the shaft into 5 % of it round its end"});
       summary.push_back({"control_overshoot." + name, m.moved ? m.overshoot : not_yet, "1", "how far the shaft went beyond the end of a move, as a share of it"});

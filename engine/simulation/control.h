@@ -1,11 +1,14 @@
 #pragma once
 
+#include <array>
 #include <limits>
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
 
 #include "drive/cascade.h"
+#include "drive/firmware.h"
 #include "drive/guard.h"
 #include "drive/hold_routine.h"
 #include "simulation/recording.h"
@@ -25,7 +28,9 @@ struct ControlReadout {
   double speed = 0;      ///< made of the readings [rad/s]
   drive::CascadeOutput out;
   drive::HoldPhase phase = drive::HoldPhase::open;  ///< of a hold routine
-  double current_limit = 0;      ///< that a hold routine asks of the driver [A]; 0: none
+  double current_limit = 0;      ///< that a hold routine or firmware asks of the driver [A]; 0: none
+  int driver = SINEWRIGHT_LEADS_OPEN;               ///< what firmware of the user's own asks of it: SINEWRIGHT_LEADS_OPEN …
+  std::array<double, SINEWRIGHT_TOLD> told{};       ///< and what it tells
   double winding_estimate = 0;   ///< of the heat guard [K]
   drive::Trip tripped = drive::Trip::none;
 };
@@ -46,10 +51,13 @@ struct ControlMeasures {
 /// at every sample of one that acts. It sees the last samples of the drive's sensors; where there is none, the true value.
 class Control {
  public:
-  /// @throws InvalidInput if a heat guard has no thermal data to go by.
+  /// @throws InvalidInput if a heat guard has no thermal data to go by, or firmware of the user's own cannot be loaded.
   explicit Control(const System& system);
 
   [[nodiscard]] bool has(std::size_t drive) const { return static_cast<bool>(units_[drive].controller); }
+
+  /// Appends what there is to tell before the run: which firmware was loaded.
+  void introduce(std::vector<Event>& events) const;
 
   /// Takes a command of the timeline, from the controller's next sample on. @param time  now [s].
   void take(std::size_t drive, const model::Command& command, double time);
@@ -61,6 +69,7 @@ class Control {
   /// Next sample of a controller that acts; infinite if none does [s].
   [[nodiscard]] double next_sample() const;
   /// Works out the samples that are due now. Allocates nothing as long as there is no event to tell.
+  /// @throws SimulationError if firmware of the user's own puts out what is no number.
   void sample(const Stage& stage, const State& state, const Sensing& sensing, std::vector<DriveCommand>& commands, std::vector<Event>& events);
   /// Takes an accepted step of this length for the measures.
   void look(const Stage& stage, const State& state, double step);
@@ -86,6 +95,10 @@ class Control {
   };
   struct Unit {
     const model::Controller* controller = nullptr;
+    std::unique_ptr<drive::Firmware> own;
+    bool own_is_on = false;
+    long own_began = 0;           // number of the sample at which it was switched on
+    std::uint32_t requests = 0;   // that it got since
     const model::Command* waiting = nullptr;  // taken, not begun
     const model::Command* acting = nullptr;
     std::optional<Course> course;
@@ -104,11 +117,13 @@ class Control {
   // It acts, will act, or was switched off by a guard, after which it goes on looking.
   [[nodiscard]] static bool samples(const Unit& unit);
   void run_loops(Unit& unit, double time, const drive::Seen& seen, DriveCommand& command);
+  void run_own(Unit& unit, double time, const sinewright_inputs& pins, DriveCommand& command);
   void run_hold(Unit& unit, const std::string& name, double time, const drive::Seen& seen, DriveCommand& command, std::vector<Event>& events);
   void switch_off(Unit& unit, const std::string& name, double time, drive::Trip trip, DriveCommand& command, std::vector<Event>& events);
   [[nodiscard]] drive::SetPoint set_point(const Unit& unit, double time) const;
   void begin(Unit& unit, double time, double reading);
   static void close(Unit& unit);
+  static void close(const Move& move, ControlMeasures& measures);
 
   const System& system_;
   std::vector<Unit> units_;  // per drive

@@ -13,6 +13,7 @@ constexpr std::size_t at(int index) { return static_cast<std::size_t>(index); }
 
 const std::vector<std::string> axes = {"x", "y", "z"};
 const std::vector<std::string> quaternion = {"x", "y", "z", "w"};
+const std::vector<std::string> told = {"0", "1", "2", "3"};
 const std::vector<std::string> causes(tip_cause_names.begin(), tip_cause_names.end());
 
 // Visits every value of a row in one fixed order; its two users are the list of channels and the rows themselves, so
@@ -158,6 +159,13 @@ void visit(const System& system, const Stage& stage, const State& state, const T
       one(part, "error", "radian", "set point less reading", readout.set_point - readout.seen.angle);
       one(part, "speed_set_point", "radian s-1", "of the speed loop; 0 where there is none", readout.out.speed);
       one(part, "current_set_point", "A", "of the current loop; 0 where there is none", readout.out.current);
+    } else if (std::holds_alternative<model::OwnFirmware>(controller.program)) {
+      one(part, "loop", "1", "what is asked of the firmware: 0 nothing, to grasp or to open, 1 position, 2 speed, 3 current", static_cast<double>(readout.loop));
+      one(part, "set_point", "radian", "shaft angle asked for; the reading where no position is", readout.set_point);
+      one(part, "error", "radian", "set point less reading", readout.set_point - readout.seen.angle);
+      one(part, "driver", "1", "what the firmware asks of the driver: 0 leads open, 1 leads shorted, 2 a voltage, 3 a duty", readout.driver);
+      one(part, "current_limit", "A", "that it asks of the driver; 0: none", readout.current_limit);
+      many(part, "told", "1", "what the firmware tells", told, readout.told.data(), readout.told.size());
     } else {
       one(part, "phase", "1", "of the hold routine: 0 open, 1 closing, 2 squeezing, 3 easing, 4 holding, 5 opening", static_cast<double>(readout.phase));
       one(part, "current_limit", "A", "that it asks of the driver; 0: none, or switched off", readout.current_limit);

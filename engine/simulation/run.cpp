@@ -118,8 +118,10 @@ RunResult run(const System& system, const RunListener& listener) {
   totals.stored_at_start = first_look.stored_energy();
   watch.begin(first_look, state);
   sensors.begin(first_look, state);
+  control.introduce(result.events);
   summary.sample(first_look, state, totals, off);
   record(first_look);
+  emit_events(0);
   enough(first_look);
   double recorded_at = 0;
   const auto looked_at = [&]() -> const Stage& { return state.time > 0 ? stepper.stage() : first_look; };

@@ -19,14 +19,18 @@ using namespace sinewright;
 
 std::vector<std::string> scenario_files() {
   std::vector<std::string> files;
-  for (const auto& entry : std::filesystem::directory_iterator(SINEWRIGHT_SOURCE_DIR "/scenarios"))
-    if (entry.path().extension() == ".yaml") files.push_back(entry.path().string());
+  for (const char* folder : {SINEWRIGHT_SOURCE_DIR "/scenarios", SINEWRIGHT_SOURCE_DIR "/scenarios/firmware"})
+    for (const auto& entry : std::filesystem::directory_iterator(folder))
+      if (entry.path().extension() == ".yaml") files.push_back(entry.path().string());
   std::sort(files.begin(), files.end());
   return files;
 }
 
 model::Scenario read(const std::string& file) {
   reading::Source source;
+  // Its library is made by the user; here it is the one of this build.
+  if (std::filesystem::path(file).parent_path().filename() == "firmware")
+    return reading::read_scenario(source, file, {"controllers.flexor.library=" SINEWRIGHT_FIRMWARE_FOLDER "/finger.so"});
   return reading::read_scenario(source, file);
 }
 

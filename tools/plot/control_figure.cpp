@@ -1,9 +1,11 @@
 // What the controllers were asked for, what they saw, and what they did.
 
+#include <algorithm>
 #include <array>
 
 #include <fmt/format.h>
 
+#include "drive/sinewright_firmware.h"
 #include "plot/time_figure.h"
 #include "quantity/quantity.h"
 
@@ -23,19 +25,35 @@ std::vector<double> less(std::vector<double> a, const std::vector<double>& b) {
 }
 
 // Set point and reading belong to the last sample; so does this, but for the shaft, which goes on.
-void add_loops(const Subject& subject, const std::string& name, const model::Loops& loops, std::vector<Panel>& panels) {
+void add_position(const Subject& subject, const std::string& name, std::vector<Panel>& panels) {
   const record::Record& record = subject.record;
   const std::string drive = "/drives/" + name + "/", base = drive + "control/";
   const auto take = [&](const char* leaf) { return record.column(base + leaf); };
   const auto shaft = record.column(drive + "shaft_angle");
-  if (loops.position) {
     panels.push_back({fmt::format("{} shaft [deg]", shortened(name, 12)),
-                      {{"set point", degrees(take("set_point")), "#202020", 2}, {"true", degrees(shaft), "#909090", 1}, {"reading", degrees(take("reading")), color(0), 1}},
-                      false, 1});
-    panels.push_back({"set point less shaft [deg]",
-                      {{"by the reading", degrees(take("error")), color(0), 1}, {"true", degrees(less(take("set_point"), shaft)), "#909090", 1}},
-                      false, 0.1});
+                    {{"set point", degrees(take("set_point")), "#202020", 2}, {"true", degrees(shaft), "#909090", 1}, {"reading", degrees(take("reading")), color(0), 1}},
+                    false, 1});
+  panels.push_back({"set point less shaft [deg]",
+                    {{"by the reading", degrees(take("error")), color(0), 1}, {"true", degrees(less(take("set_point"), shaft)), "#909090", 1}},
+                    false, 0.1});
+}
+
+// What firmware of the user's own tells, if it tells anything.
+void add_told(const record::Record& record, const std::string& name, std::vector<Panel>& panels) {
+  Panel told{"told by the firmware", {}, false, 0};
+  for (int i = 0; i < SINEWRIGHT_TOLD; ++i) {
+    auto values = record.column("/drives/" + name + "/control/told", i);
+    if (std::any_of(values.begin(), values.end(), [](double value) { return value != 0; }))
+      told.curves.push_back({fmt::format("told[{}]", i), std::move(values), color(static_cast<std::size_t>(i)), 1});
   }
+  if (!told.curves.empty()) panels.push_back(std::move(told));
+}
+
+void add_loops(const Subject& subject, const std::string& name, const model::Loops& loops, std::vector<Panel>& panels) {
+  const record::Record& record = subject.record;
+  const std::string drive = "/drives/" + name + "/", base = drive + "control/";
+  const auto take = [&](const char* leaf) { return record.column(base + leaf); };
+  if (loops.position) add_position(subject, name, panels);
   if (loops.speed)
     panels.push_back({"shaft speed [deg/s]",
                       {{"set point", degrees(take("speed_set_point")), "#202020", 2},
@@ -75,8 +93,11 @@ Script control_figure(const Subject& subject) {
     const record::Record& record = subject.record;
     const std::string drive = "/drives/" + name + "/", base = drive + "control/";
     const auto* loops = std::get_if<model::Loops>(&controller.program);
+    const bool own = std::holds_alternative<model::OwnFirmware>(controller.program);
     if (loops) {
       add_loops(subject, name, *loops, panels);
+    } else if (own) {
+      add_position(subject, name, panels);
     } else {
       panels.push_back(phases(subject, name));
       panels.push_back({fmt::format("{} shaft [deg]", shortened(name, 12)),
@@ -92,6 +113,7 @@ Script control_figure(const Subject& subject) {
                       {{"asked for", record.column(base + "command"), color(0), 1}, {"at the motor", record.column(drive + "motor_voltage"), "#909090", 1}},
                       false, 0.5});
     panels.push_back(std::move(current));
+    if (own) add_told(record, name, panels);
     if (controller.heat) {
       Panel winding{fmt::format("{} winding [°C]", shortened(name, 12)), {}, false, 1};
       const auto celsius = [](std::vector<double> values) {
