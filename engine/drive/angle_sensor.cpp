@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <numbers>
 
 #include "drive/quantiser.h"
@@ -29,13 +30,32 @@ double wrapped(double value, double whole) { return value - whole * std::floor(v
 
 double steps_of(const model::AbsoluteEncoder& encoder) { return static_cast<double>(1L << encoder.bits); }
 
-double count_of(const model::AbsoluteEncoder& encoder, double turns, double rotor) {
+double step_of(const model::AbsoluteEncoder& encoder, double turns, double rotor) {
   const double count = std::floor(wrapped((encoder.at_zero + turns * rotor) / turn, 1) * steps_of(encoder));
   return std::min(count, steps_of(encoder) - 1);  // a share that rounds to 1
 }
 
 double edges_of(const model::RelativeEncoder& encoder, double turns, double rotor) {
   return std::floor(turns * rotor * encoder.counts_per_turn / turn);
+}
+
+// What the firmware makes of a count [rad of the seat].
+double reading_of(const model::Potentiometer& p, double turns, double count) {
+  return (Quantiser(0, 1, p.bits).reading(count) * p.reference.value_or(p.feed) / p.feed * p.range - p.at_zero) / turns;
+}
+double reading_of(const model::RelativeEncoder& encoder, double turns, double count) {
+  return (count + 0.5) * (turn / (encoder.counts_per_turn * turns));
+}
+double reading_of(const model::AbsoluteEncoder& encoder, double turns, double count, const EncoderMemory& memory) {
+  return (turn * (memory.turns + (count + 0.5) / steps_of(encoder)) - encoder.at_zero) / turns;
+}
+
+// The firmware takes the shorter way round for the one that was gone.
+void count_turns(const model::AbsoluteEncoder& encoder, double count, EncoderMemory& memory) {
+  const double change = count - memory.last;
+  if (change > steps_of(encoder) / 2) memory.turns -= 1;
+  if (change < -steps_of(encoder) / 2) memory.turns += 1;
+  memory.last = count;
 }
 
 }  // namespace
@@ -60,7 +80,7 @@ AngleSample sample(const model::Potentiometer& p, double turns, double rotor, do
   result.track = angle(share);
   result.signal = angle(at_input * reference / p.feed);
   result.count = converter.count(at_input);
-  result.reading = angle(converter.reading(result.count) * reference / p.feed);
+  result.reading = reading_of(p, turns, result.count);
   return result;
 }
 
@@ -70,24 +90,52 @@ AngleSample sample(const model::RelativeEncoder& encoder, double turns, double r
   result.rotor = rotor;
   result.count = edges_of(encoder, turns, rotor) - memory.zero;
   result.track = result.signal = rotor - memory.zero * step;
-  result.reading = (result.count + 0.5) * step;
+  result.reading = reading_of(encoder, turns, result.count);
   return result;
 }
 
 AngleSample sample(const model::AbsoluteEncoder& encoder, double turns, double rotor, EncoderMemory& memory) {
-  const double steps = steps_of(encoder);
   AngleSample result;
   result.rotor = rotor;
-  result.count = count_of(encoder, turns, rotor);
-  const double change = result.count - memory.last;
-  if (change > steps / 2) memory.turns -= 1;
-  if (change < -steps / 2) memory.turns += 1;
-  memory.last = result.count;
+  result.count = step_of(encoder, turns, rotor);
+  count_turns(encoder, result.count, memory);
   // Turns that the firmware does not know of.
   const double passed = std::floor((encoder.at_zero + turns * rotor) / turn);
   result.track = result.signal = rotor + (memory.turns - passed) * turn / turns;
-  result.reading = (turn * (memory.turns + (result.count + 0.5) / steps) - encoder.at_zero) / turns;
+  result.reading = reading_of(encoder, turns, result.count, memory);
   return result;
+}
+
+AngleSample sample_of_count(const model::Sensor& sensor, double turns, double rotor, double count, EncoderMemory& memory) {
+  AngleSample result;
+  result.rotor = rotor;
+  result.count = count;
+  if (const auto* p = std::get_if<model::Potentiometer>(&sensor.kind)) result.reading = reading_of(*p, turns, count);
+  if (const auto* relative = std::get_if<model::RelativeEncoder>(&sensor.kind)) result.reading = reading_of(*relative, turns, count);
+  if (const auto* absolute = std::get_if<model::AbsoluteEncoder>(&sensor.kind)) {
+    count_turns(*absolute, count, memory);
+    result.reading = reading_of(*absolute, turns, count, memory);
+  }
+  result.track = result.signal = result.reading;
+  return result;
+}
+
+double count_of(const model::Sensor& sensor, double turns, double reading) {
+  if (const auto* p = std::get_if<model::Potentiometer>(&sensor.kind))
+    return Quantiser(0, 1, p->bits).count((turns * reading + p->at_zero) / p->range * p->feed / p->reference.value_or(p->feed));
+  if (const auto* relative = std::get_if<model::RelativeEncoder>(&sensor.kind)) return edges_of(*relative, turns, reading);
+  return step_of(std::get<model::AbsoluteEncoder>(sensor.kind), turns, reading);
+}
+
+double counts(const model::Sensor& sensor) {
+  if (const auto* p = std::get_if<model::Potentiometer>(&sensor.kind)) return static_cast<double>(1L << p->bits);
+  if (const auto* absolute = std::get_if<model::AbsoluteEncoder>(&sensor.kind)) return steps_of(*absolute);
+  return std::numeric_limits<double>::infinity();
+}
+
+std::uint64_t seed_of(const model::Sensor& sensor) {
+  const auto* p = std::get_if<model::Potentiometer>(&sensor.kind);
+  return p ? p->noise.seed : 1;
 }
 
 EncoderMemory power_on(const model::RelativeEncoder& encoder, double turns, double rotor) {
@@ -95,7 +143,7 @@ EncoderMemory power_on(const model::RelativeEncoder& encoder, double turns, doub
 }
 
 EncoderMemory power_on(const model::AbsoluteEncoder& encoder, double turns, double rotor) {
-  return {0, count_of(encoder, turns, rotor), 0};
+  return {0, step_of(encoder, turns, rotor), 0};
 }
 
 double angle_step(const model::Sensor& sensor, double turns) {

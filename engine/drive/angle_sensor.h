@@ -34,6 +34,18 @@ struct EncoderMemory {
 [[nodiscard]] AngleSample sample(const model::RelativeEncoder& encoder, double turns, double rotor, const EncoderMemory& memory);
 [[nodiscard]] AngleSample sample(const model::AbsoluteEncoder& encoder, double turns, double rotor, EncoderMemory& memory);
 
+/// A sample whose count is given, whatever the rotor does: of a sensor that is stuck or cut off. What it is wrong by is put down to its track.
+[[nodiscard]] AngleSample sample_of_count(const model::Sensor& sensor, double turns, double rotor, double count, EncoderMemory& memory);
+
+/// The count that comes nearest to a reading [rad of the seat], in the range of the converter.
+[[nodiscard]] double count_of(const model::Sensor& sensor, double turns, double reading);
+
+/// How many counts a converter has; infinite for a relative encoder.
+[[nodiscard]] double counts(const model::Sensor& sensor);
+
+/// Of its random numbers.
+[[nodiscard]] std::uint64_t seed_of(const model::Sensor& sensor);
+
 /// What the encoder's memory holds when its power comes on with the rotor standing here.
 [[nodiscard]] EncoderMemory power_on(const model::RelativeEncoder& encoder, double turns, double rotor);
 [[nodiscard]] EncoderMemory power_on(const model::AbsoluteEncoder& encoder, double turns, double rotor);

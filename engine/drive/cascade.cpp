@@ -42,6 +42,7 @@ void take(SpeedReading& speed, double time, double angle, double filter) {
 CascadeOutput step(const model::Loops& loops, double period, double voltage_limit, const Goal& goal, const Seen& seen,
                    const SpeedReading& speed, CascadeMemory& memory) {
   const bool by_position = goal.kind == Goal::Kind::position, by_speed = goal.kind == Goal::Kind::speed;
+  const bool by_current = goal.kind == Goal::Kind::current || goal.kind == Goal::Kind::force;
   const double rate = by_position ? goal.position.speed : by_speed ? goal.speed : 0;  // of the set point
   const model::FeedForward& known = loops.feed_forward;
   const double load = by_position || by_speed ? known.friction * sign(rate) + known.return_at_zero + known.return_per_angle * seen.angle : 0;
@@ -73,7 +74,7 @@ CascadeOutput step(const model::Loops& loops, double period, double voltage_limi
   }
   if (loops.current) {
     const model::Loop& loop = *loops.current;
-    out.current = goal.kind == Goal::Kind::current ? goal.current : wish.value;
+    out.current = by_current ? goal.current : wish.value;
     current_error = out.current - seen.current;
     wish = cut_to(loop.gain * current_error + memory.current_part, loop.limit);
     cut_at_current = wish.cut;

@@ -25,11 +25,11 @@ void take(SpeedReading& speed, double time, double angle, double filter);
 
 /// What it is after: the outermost loop that acts, and that loop's set point.
 struct Goal {
-  enum class Kind { none, position, speed, current };
+  enum class Kind { none, position, speed, current, force };  // force: a current that is worked out before
   Kind kind = Kind::none;
   SetPoint position;   ///< of kind `position`
   double speed = 0;    ///< of kind `speed` [rad/s]
-  double current = 0;  ///< of kind `current` [A]
+  double current = 0;  ///< of kind `current` or `force` [A]
 };
 
 /// What it remembers from sample to sample.

@@ -105,7 +105,7 @@ Firmware::Firmware(const model::OwnFirmware& wanted, double period, double volta
     throw trouble(wanted.place, fmt::format("the firmware {} wants a state of {} bytes and {} parameters", wanted.library, firmware_->state_size, firmware_->parameter_count),
                   fmt::format("at most {} bytes and {} parameters, with a list of them", largest_state, most_parameters));
   parameter_ = settle(*firmware_, wanted);
-  state_.resize(firmware_->state_size / sizeof(std::max_align_t) + 1);
+  state_.resize(std::max<std::size_t>(firmware_->state_size, 1));
   settings_ = {period, voltage_limit, supply_voltage, parameter_.data()};
   description_ = fmt::format("'{}' from {}, checksum {}", firmware_->name ? firmware_->name : "without a name", wanted.library, checksum_of(file));
 }
@@ -113,7 +113,7 @@ Firmware::Firmware(const model::OwnFirmware& wanted, double period, double volta
 Firmware::~Firmware() = default;
 
 void Firmware::power_on() {
-  std::fill(state_.begin(), state_.end(), std::max_align_t{});
+  std::fill(state_.begin(), state_.end(), std::byte{0});
   if (const std::int32_t code = firmware_->init(state_.data(), &settings_); code != 0)
     throw trouble(wanted_.place, fmt::format("the firmware {} refuses its settings: its init gave {}", wanted_.library, code),
                   "what its source says about this number: parameters or a period that suit it");

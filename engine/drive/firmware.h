@@ -39,7 +39,7 @@ class Firmware {
   const sinewright_firmware* firmware_ = nullptr;
   model::OwnFirmware wanted_;
   std::vector<double> parameter_;
-  std::vector<std::max_align_t> state_;
+  std::vector<std::byte> state_;  // new gives it the alignment of any type
   sinewright_settings settings_{};
   std::string description_;
 };

@@ -15,7 +15,7 @@ struct GuardMemory {
   ThermalState estimate;     ///< of the motor [K]
 };
 
-enum class Trip { none, stall, heat };
+enum class Trip { none, stall, heat, no_zero };
 
 /// What the guards remember at the start of a run.
 [[nodiscard]] GuardMemory begin_guard(const model::Controller& controller);

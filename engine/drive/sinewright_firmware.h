@@ -44,7 +44,8 @@ enum {
   SINEWRIGHT_ASKS_SPEED = 2,    /* of the shaft: set_point [rad/s] */
   SINEWRIGHT_ASKS_CURRENT = 3,  /* of the motor: set_point [A] */
   SINEWRIGHT_ASKS_GRASP = 4,
-  SINEWRIGHT_ASKS_RELEASE = 5
+  SINEWRIGHT_ASKS_RELEASE = 5,
+  SINEWRIGHT_ASKS_FORCE = 6 /* set_point [N] */
 };
 
 /* What the pins say at a step. */

@@ -30,11 +30,40 @@ struct FeedForward {
   double return_per_angle = 0;  ///< and its rise [A/rad] or [V/rad]
 };
 
+/// What firmware must know to make a force by a motor current. Where nothing else is said it knows what the model has; a real one's data
+/// are off by as much as its maker's measurements.
+struct ForceByCurrent {
+  double radius = 0;               ///< at which the cord leaves the pulley [m]
+  double ratio = 1;
+  double torque_constant = 0;      ///< [N m/A]
+  double forward_efficiency = 1;
+  double backward_efficiency = 1;
+  double drag = 0;                 ///< of the gearhead, at the output [N m]
+  double brush_drag = 0;           ///< of the brushes, turning [N m]
+  double return_at_zero = 0;       ///< tension that the return cord takes, with the shaft at 0 [N]
+  double return_per_angle = 0;     ///< and its rise [N/rad]
+  double highest_current = no_limit;  ///< more is not asked for, either way [A]
+  double share = 1;                ///< of the remaining tension that arrives where the force is wanted: 1 for the cord itself
+};
+
+/// Finds the zero of a sensor that has lost it: winds until the current says that the cord is taut, or an end is reached.
+struct Homing {
+  double pay_out = 0;             ///< before, by the reading, so that the cord is slack for certain [rad]
+  double voltage = 0;             ///< paying out and winding [V]
+  double current = 0;             ///< a reading from here on ... [A]
+  double still_speed = no_limit;  ///< ... at no more than this speed ... [rad/s]
+  double time = 0;                ///< ... for so long is the place ... [s]
+  double angle = 0;               ///< ... where the shaft stands at this [rad]
+  double give_up = 0;             ///< after this it switches off [s]
+};
+
 /// A cascade: position, speed, current; any of them, each feeding the next one that is there, the last one the motor.
 struct Loops {
   enum class AntiWindup { clamp, none };
   std::optional<Loop> position, speed, current;
   FeedForward feed_forward;
+  std::optional<ForceByCurrent> force;  ///< feeds the current loop
+  std::optional<Homing> homing;         ///< before anything else, when the controller starts
   AntiWindup anti_windup = AntiWindup::clamp;  ///< clamp: an integral stands still while the output below it is cut
 };
 
@@ -93,6 +122,8 @@ struct Controller {
   int drive = -1;            ///< index into Model::drives
   double period = 1e-3;      ///< [s]
   double voltage_limit = 0;  ///< of its output, either way [V]
+  double brown_out = 0;      ///< below this voltage of its supply it is reset, the driver off, leads open [V]; 0: it goes on at any
+  double boot_time = 0;      ///< from when the voltage is back until it takes up what it was asked last [s]
   double speed_filter = 0;   ///< time constant on the speed that is made of readings [s], 0: none
   std::variant<Loops, HoldRoutine, OwnFirmware> program;
   std::optional<StallGuard> stall;
@@ -121,6 +152,10 @@ struct SetSpeed {
 };
 struct SetCurrent {
   double current = 0;  ///< of the motor [A]
+};
+/// Asks for a force, made by a current.
+struct SetForce {
+  double force = 0;  ///< see ForceByCurrent [N]
 };
 /// Asks a hold routine to grasp, or to open.
 struct AskHold {

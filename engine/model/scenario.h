@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "model/control.h"
+#include "model/fault.h"
 #include "model/model.h"
 #include "quantity/invalid_input.h"
 
@@ -102,8 +103,8 @@ struct CommandAngle {
 struct CommandOff {
   Leads leads = Leads::open;
 };
-/// The last five need a controller.
-using Command = std::variant<CommandVoltage, CommandCurrentLimit, CommandAngle, CommandOff, SetPosition, SetSpeed, SetCurrent, SetRecorded, AskHold>;
+/// The last six need a controller.
+using Command = std::variant<CommandVoltage, CommandCurrentLimit, CommandAngle, CommandOff, SetPosition, SetSpeed, SetCurrent, SetForce, SetRecorded, AskHold>;
 
 struct TimelineEntry {
   double time = 0;  ///< [s]
@@ -139,6 +140,8 @@ struct Scenario {
   std::vector<Object> objects;
   std::vector<Controller> controllers;              ///< at most one a drive
   std::vector<TimelineEntry> timeline;              ///< sorted by time
+  std::vector<FaultEntry> faults;                   ///< sorted by time
+  double safe_grip = 1;                             ///< grip force below which a hand at rest counts as safe [N]
   std::vector<Load> loads;
   std::vector<Twist> twists;
   std::vector<Requirement> requirements;

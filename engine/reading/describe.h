@@ -53,6 +53,9 @@ void add_price(Record<T>& record, model::Price C::*member, const std::string& ab
 [[nodiscard]] Kind<WrittenController> controller();
 [[nodiscard]] std::vector<std::pair<std::string, Kind<WrittenCommand>>> controller_commands();
 
+/// Something that fails on the timeline.
+[[nodiscard]] Kind<WrittenCommand> fault_entry();
+
 /// A bound on one number of a summary.
 [[nodiscard]] Kind<WrittenRequirement> requirement();
 [[nodiscard]] std::vector<model::Requirement> requirements_of(const std::vector<WrittenRequirement>& list);

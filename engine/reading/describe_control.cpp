@@ -70,6 +70,41 @@ Kind<WrittenLoop> loop(const std::string& which) {
   return record.kind();
 }
 
+Kind<std::optional<double>> maybe(Kind<double> kind) {
+  return {kind.shown, [read = kind.read](const Node& node) { return std::optional(read(node)); }};
+}
+
+Kind<std::optional<WrittenForce>> force() {
+  const Absent model{"the model's"};
+  Record<WrittenForce> record("force_by_current", "What the firmware knows, to make a force by a current. A bare map: it knows what the model has.");
+  record.may("radius", &WrittenForce::radius, maybe(quantity("m", positive())), Absent{"that of the bare pulley with half a cord"}, "at which the cord leaves the pulley")
+      .may("torque_constant", &WrittenForce::torque_constant, maybe(quantity("N.m/A", positive())), model, "of the motor")
+      .may("forward_efficiency", &WrittenForce::forward_efficiency, maybe(number({0, 1, true, false, "above 0, up to 1"})), model, "of the gearhead, for a force that rises")
+      .may("backward_efficiency", &WrittenForce::backward_efficiency, maybe(number({0, 1, false, false, "from 0 to 1"})), model, "for one that falls")
+      .may("drag", &WrittenForce::drag, maybe(quantity("N.m", not_negative())), model, "of the gearhead, at the output")
+      .may("brush_drag", &WrittenForce::brush_drag, maybe(quantity("N.m", not_negative())), model, "of the motor's brushes, turning")
+      .may("return_at_zero", &WrittenForce::return_at_zero, quantity("N", not_negative()), Default{"0 N"}, "tension that the return cord takes, with the shaft at 0")
+      .may("return_per_angle", &WrittenForce::return_per_angle, quantity("N/rad"), Default{"0 N/rad"}, "its rise with the shaft's reading")
+      .may("highest_current", &WrittenForce::highest_current, maybe(quantity("A", positive())), Absent{"the driver's current limit"}, "that is asked for")
+      .may("share", &WrittenForce::share, number(positive()), Default{"1"}, "of the tension beyond it that arrives where the force is wanted; 1: the cord's own tension");
+  return turned_into<std::optional<WrittenForce>, WrittenForce>(record.kind(), [](const WrittenForce& f, const Node&) { return std::optional(f); });
+}
+
+Kind<std::optional<Homing>> homing() {
+  Record<Homing> record("homing", "Finds a lost zero: winds until the current says that the cord is taut, or that an end is reached.");
+  record.may("pay_out", &Homing::pay_out, quantity("rad", not_negative()), Default{"0 deg"}, "first, by the reading, so that the cord is slack for certain: the shaft's whole range")
+      .need("voltage", &Homing::voltage, quantity("V", positive()), "paying out and winding")
+      .need("current", &Homing::current, quantity("A", positive()), "a reading from here on ...")
+      .may("still_speed", &Homing::still_speed, quantity("rad/s", positive()), Absent{"any speed"}, "... while the shaft's readings move no faster than this ...")
+      .need("time", &Homing::time, quantity("s", positive()), "... for so long, is the place ...")
+      .need("angle", &Homing::angle, quantity("rad"), "... where the shaft stands at this angle")
+      .need("give_up", &Homing::give_up, quantity("s", positive()), "after this it switches off");
+  const Kind<std::optional<Homing>> map = turned_into<std::optional<Homing>, Homing>(record.kind(), [](const Homing& h, const Node&) { return std::optional(h); });
+  const Kind<std::optional<Homing>> none = word<std::optional<Homing>>({{"none", std::nullopt}});
+  return any_of<std::optional<Homing>>({{[](const Node& node) { return node.kind == Node::Kind::text; }, none}, {[](const Node& node) { return node.kind == Node::Kind::map; }, map}},
+                                       "none, or a map");
+}
+
 Kind<WrittenLoops> loops() {
   Record<WrittenFeedForward> feed("feed_forward", "What the motor needs anyway, added below the loops. In A with a current loop, else in V.");
   const Kind<Quantity> load = any_quantity("a voltage or a current, such as \"0.4 V\"");
@@ -84,12 +119,16 @@ Kind<WrittenLoops> loops() {
       .may("speed", &WrittenLoops::speed, loop("speed"), Absent{"none"}, "for the timeline's speed, or below a position loop")
       .may("current", &WrittenLoops::current, loop("current"), Absent{"none"}, "for the timeline's current, or below another loop")
       .may("feed_forward", &WrittenLoops::feed_forward, feed.kind(), Absent{"none"}, "friction, back-EMF, return cord")
+      .may("force", &WrittenLoops::force, force(), Absent{"none"}, "for the timeline's force: feeds the current loop")
+      .may("homing", &WrittenLoops::homing, homing(), Absent{"none"}, "finds a lost zero whenever the controller starts")
       .may("anti_windup", &WrittenLoops::anti_windup, word<Loops::AntiWindup>({{"clamp", Loops::AntiWindup::clamp}, {"none", Loops::AntiWindup::none}}),
            Default{"clamp"}, "clamp: an integral stands still while what is below it is cut in its direction")
       .check([](WrittenLoops& value, const Node& node) {
         if (!value.position && !value.speed && !value.current) throw missing_choice(node, {"position", "speed", "current"});
         Loops& made = value.loops;
         made.anti_windup = value.anti_windup;
+        if (value.force && !value.current) throw missing(node, "current", "a current loop", "'force' feeds it");
+        made.homing = value.homing;
         const Hands last = value.current ? Hands::current : Hands::voltage;
         if (value.position) made.position = settle(*value.position, node.find("position"), "rad", value.speed ? Hands::speed : last);
         if (value.speed) made.speed = settle(*value.speed, node.find("speed"), "rad/s", last);
@@ -192,6 +231,9 @@ Kind<WrittenController> controller() {
   record.need("period", &WrittenController::period, quantity("s", {1e-5, std::numeric_limits<double>::infinity(), false, false, "at least 10 µs"}), "time between two samples")
       .may("voltage_limit", &WrittenController::voltage_limit, quantity("V", positive()), Absent{"the supply's open-circuit voltage"},
            "of its output, either way; what the supply cannot give, the driver cuts besides")
+      .may("brown_out", &WrittenController::brown_out, quantity("V", not_negative()), Default{"0 V"},
+           "while its supply gives less than this at its terminals, it is reset and the driver off, leads open; 0: it works at any voltage")
+      .may("boot_time", &WrittenController::boot_time, quantity("s", not_negative()), Default{"20 ms"}, "from when the voltage is back until it begins again with what it was asked last")
       .may("speed_filter", &WrittenController::speed_filter, quantity("s", not_negative()), Default{"0 s"},
            "time constant of a low-pass on the speed that is made of the readings; 0: none")
       .one_of("program", "loops", &WrittenController::program, loops(), "a cascade of loops")
@@ -227,13 +269,16 @@ std::vector<std::pair<std::string, Kind<WrittenCommand>>> controller_commands() 
   current.need("current", &WrittenCommand::value, quantity("A"), "positive winds the cord in").check([](WrittenCommand& c, const Node&) {
     c.command = SetCurrent{c.value};
   });
+  Record<WrittenCommand> force = start("command_force", "Let the controller make a force by a motor current.");
+  force.need("force", &WrittenCommand::value, quantity("N", not_negative()), "tension of the cord at the pulley beyond what the return cord takes, or what 'share' makes of it")
+      .check([](WrittenCommand& c, const Node&) { c.command = SetForce{c.value}; });
   Record<WrittenCommand> hold = start("command_hold", "Ask a hold routine for something.");
   hold.need("hold", &WrittenCommand::grasp, word<bool>({{"grasp", true}, {"release", false}}), "grasp and hold, or open")
       .check([](WrittenCommand& c, const Node&) { c.command = AskHold{c.grasp}; });
   Record<WrittenCommand> follow = start("command_follow", "Let the controller follow a recorded motion of the shaft, from its next sample on.");
   follow.need("follow", &WrittenCommand::recorded, file_name(),
               "CSV file, relative to the folder of this file: a head with units, such as time [s], shaft [deg]; two columns; linear in between");
-  return {{"position", position.kind()}, {"speed", speed.kind()}, {"current", current.kind()}, {"follow", follow.kind()}, {"hold", hold.kind()}};
+  return {{"position", position.kind()}, {"speed", speed.kind()}, {"current", current.kind()}, {"force", force.kind()}, {"follow", follow.kind()}, {"hold", hold.kind()}};
 }
 
 }  // namespace sinewright::reading

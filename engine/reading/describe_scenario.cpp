@@ -154,6 +154,7 @@ Kind<WrittenCommand> command() {
                                                                     {"angle", angle.kind()},
                                                                     {"off", off.kind()}};
   for (auto& kind : controller_commands()) kinds.push_back(std::move(kind));
+  kinds.emplace_back("fault", fault_entry());
   return by_key<WrittenCommand>(std::move(kinds));
 }
 
@@ -258,7 +259,9 @@ Kind<ScenarioFile> scenario_file() {
       .may("controllers", &ScenarioFile::controllers, by_name_of(controller(), "drive", true), Absent{"none"},
            "firmware, by the drive that it runs")
       .may("timeline", &ScenarioFile::timeline, list_of(command(), "a list of commands"), Absent{"no power"},
-           "commands to the drives, in any order")
+           "commands to the drives, and faults, in any order")
+      .may("safe_grip", &ScenarioFile::safe_grip, quantity("N", positive()), Default{"1 N"},
+           "after a fault the hand counts as safe once it grips with less than this and stands still, or once no motor carries current")
       .may("loads", &ScenarioFile::loads, named(load(), "load"), Absent{"none"}, "forces from outside")
       .may("twists", &ScenarioFile::twists, named(twist(), "twist"), Absent{"none"}, "torques from outside")
       .may("solver", &ScenarioFile::solver, solver.kind(), Absent{"the defaults"}, "accuracy and steps")

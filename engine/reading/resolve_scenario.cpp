@@ -1,4 +1,6 @@
 #include <algorithm>
+#include <limits>
+#include <type_traits>
 
 #include <fmt/format.h>
 
@@ -114,6 +116,25 @@ void check_object_pairs(const ScenarioFile& file, const model::Scenario& scenari
     }
 }
 
+// What firmware knows of a drive, to make a force: the model's data where nothing else is said.
+model::ForceByCurrent known_to(const WrittenForce& written, const model::Model& model, int index) {
+  const model::Drive& drive = model.drives[static_cast<std::size_t>(index)];
+  double cord = 0;  // diameter
+  for (const model::Cord& c : model.cords)
+    if (const auto* end = std::get_if<model::PulleyEnd>(&c.path.front()); end && end->drive == index) cord = model.lines[static_cast<std::size_t>(c.line)].diameter;
+  return {written.radius.value_or(drive.pulley.radius + cord / 2),
+          drive.gearhead.ratio,
+          written.torque_constant.value_or(drive.motor.torque_constant),
+          written.forward_efficiency.value_or(drive.gearhead.forward_efficiency),
+          written.backward_efficiency.value_or(drive.gearhead.backward_efficiency),
+          written.drag.value_or(drive.gearhead.drag),
+          written.brush_drag.value_or(drive.motor.kinetic_drag),
+          written.return_at_zero,
+          written.return_per_angle,
+          written.highest_current.value_or(drive.current_limit > 0 ? drive.current_limit : model::no_limit),
+          written.share};
+}
+
 void resolve_controllers(const ScenarioFile& file, const Beside& beside_file, model::Scenario& scenario) {
   const std::vector<std::string> drives = names_of(scenario.model.drives);
   for (const Entry<WrittenController>& entry : file.controllers) {
@@ -125,7 +146,13 @@ void resolve_controllers(const ScenarioFile& file, const Beside& beside_file, mo
     const auto supply = static_cast<std::size_t>(scenario.model.drives[static_cast<std::size_t>(controller.drive)].supply);
     controller.voltage_limit = entry.value.voltage_limit.value_or(scenario.model.supplies[supply].voltage);
     controller.speed_filter = entry.value.speed_filter;
-    if (const auto* loops = std::get_if<WrittenLoops>(&entry.value.program)) controller.program = loops->loops;
+    controller.brown_out = entry.value.brown_out;
+    controller.boot_time = entry.value.boot_time;
+    if (const auto* loops = std::get_if<WrittenLoops>(&entry.value.program)) {
+      model::Loops made = loops->loops;
+      if (loops->force) made.force = known_to(*loops->force, scenario.model, controller.drive);
+      controller.program = std::move(made);
+    }
     if (const auto* hold = std::get_if<model::HoldRoutine>(&entry.value.program)) controller.program = *hold;
     if (const auto* library = std::get_if<WrittenLibrary>(&entry.value.program)) {
       model::OwnFirmware own{beside_file(library->file), library->file.node->place(), {}};
@@ -144,9 +171,10 @@ void check_asked(const WrittenCommand& written, const model::Command& command, i
   const bool position = std::holds_alternative<model::SetPosition>(command) || std::holds_alternative<model::SetRecorded>(command);
   const bool hold = std::holds_alternative<model::AskHold>(command);
   const bool speed = std::holds_alternative<model::SetSpeed>(command), current = std::holds_alternative<model::SetCurrent>(command);
-  if (!position && !speed && !current && !hold) return;
-  const std::string wanted = hold ? "a hold routine" : fmt::format("a {} loop", position ? "position" : speed ? "speed" : "current");
-  const std::string loop = position ? "position" : speed ? "speed" : "current";
+  const bool force = std::holds_alternative<model::SetForce>(command);
+  if (!position && !speed && !current && !force && !hold) return;
+  const std::string loop = position ? "position" : speed ? "speed" : current ? "current" : "force";
+  const std::string wanted = hold ? "a hold routine" : force ? "'force' among its loops" : fmt::format("a {} loop", loop);
   const std::string& name = scenario.model.drives[static_cast<std::size_t>(drive)].name;
   const auto found = std::find_if(scenario.controllers.begin(), scenario.controllers.end(), [&](const auto& c) { return c.drive == drive; });
   if (found == scenario.controllers.end())
@@ -154,18 +182,78 @@ void check_asked(const WrittenCommand& written, const model::Command& command, i
                       "without a controller a drive takes voltage, current_limit, angle and off");
   if (std::holds_alternative<model::OwnFirmware>(found->program)) return;  // it may answer to anything
   const auto* loops = std::get_if<model::Loops>(&found->program);
-  const bool there = hold ? !loops : loops && ((position && loops->position) || (speed && loops->speed) || (current && loops->current));
+  const bool there = hold ? !loops
+                          : loops && ((position && loops->position) || (speed && loops->speed) || (current && loops->current) || (force && loops->force));
   if (there) return;
   throw not_allowed(*written.drive.node, fmt::format("a controller of {} with {}", name, wanted),
                     hold || !loops ? "a controller has either loops or a hold routine" : fmt::format("add controllers.{}.loops.{}", name, loop));
+}
+
+// What a fault strikes must be there, and be of a kind that can fail so.
+model::Fault resolve_fault(const WrittenFault& written, const model::Model& model) {
+  const auto drive = [&] { return find_name(written.on, "drive", names_of(model.drives)); };
+  const auto sensor = [&](int d) -> const model::Sensor& {
+    const model::Drive& of = model.drives[static_cast<std::size_t>(d)];
+    if (!of.sensor) throw not_allowed(*written.on.node, "a drive with a sensor", fmt::format("{} has none", of.name));
+    return *of.sensor;
+  };
+  const auto cord = [&] { return find_name(written.on, "cord", names_of(model.cords)); };
+  model::Fault fault = written.fault;
+  if (auto* stuck = std::get_if<model::SensorStuck>(&fault)) {
+    stuck->drive = drive();
+    static_cast<void>(sensor(stuck->drive));
+  } else if (auto* wire = std::get_if<model::SensorWireOff>(&fault)) {
+    wire->drive = drive();
+    if (std::holds_alternative<model::RelativeEncoder>(sensor(wire->drive).kind))
+      throw not_allowed(*written.on.node, "a drive whose sensor says its angle at every sample",
+                        "a relative encoder without its wire counts no edges: that is sensor_stuck");
+  } else if (auto* dip = std::get_if<model::SupplyDip>(&fault)) {
+    dip->supply = find_name(written.on, "supply", names_of(model.supplies));
+  } else if (auto* dead = std::get_if<model::MotorDead>(&fault)) {
+    dead->drive = drive();
+  } else if (auto* broken = std::get_if<model::CordBroken>(&fault)) {
+    broken->cord = cord();
+    if (written.body) {
+      broken->body = find_name(*written.body, "body", names_of(model.bodies));
+      const auto& path = model.cords[static_cast<std::size_t>(broken->cord)].path;
+      const bool there = std::any_of(path.begin(), path.end(), [&](const model::PathPoint& point) {
+        return std::visit([&](const auto& p) {
+          if constexpr (std::is_same_v<std::decay_t<decltype(p)>, model::PulleyEnd>)
+            return model.drives[static_cast<std::size_t>(p.drive)].body == broken->body;
+          else
+            return p.body == broken->body;
+        }, point);
+      });
+      if (!there) throw not_allowed(*written.body->node, "a body through which the cord runs");
+    }
+  } else {
+    auto& off = std::get<model::CordOffPulley>(fault);
+    off.cord = cord();
+    const auto* end = std::get_if<model::PulleyEnd>(&model.cords[static_cast<std::size_t>(off.cord)].path.front());
+    if (!end) throw not_allowed(*written.on.node, "a cord that a drive winds");
+    const model::Pulley& pulley = model.drives[static_cast<std::size_t>(end->drive)].pulley;
+    if (!written.radius && !pulley.bore)
+      throw missing(*written.on.node->parent, "radius", "the radius of the shaft", "the pulley's bore is not described");
+    off.radius = written.radius ? *written.radius : pulley.bore->diameter / 2;
+    if (off.radius >= pulley.radius)
+      throw not_allowed(written.radius ? *written.on.node->parent->find("radius") : *written.on.node,
+                        fmt::format("a shaft thinner than the pulley, {:g} mm", 1e3 * pulley.radius));
+    off.slack = written.slack;
+  }
+  return fault;
 }
 
 void resolve_timeline(const ScenarioFile& file, const Motions& motions, model::Scenario& scenario) {
   const std::vector<std::string> drives = names_of(scenario.model.drives);
   for (const WrittenCommand& written : file.timeline) {
     if (written.time > file.duration) {
-      const Node& at = *written.drive.node->parent->find("at");
+      const Node& item = written.fault ? *written.fault->on.node->parent->parent : *written.drive.node->parent;
+      const Node& at = *item.find("at");
       throw not_allowed(at, fmt::format("a time from 0 s to the duration, {:g} s", file.duration));
+    }
+    if (written.fault) {
+      scenario.faults.push_back({written.time, written.lasts.value_or(std::numeric_limits<double>::infinity()), resolve_fault(*written.fault, scenario.model)});
+      continue;
     }
     const int drive = find_name(written.drive, "drive", drives);
     const model::Command command = written.recorded ? model::Command(motions(*written.recorded)) : written.command;
@@ -175,6 +263,7 @@ void resolve_timeline(const ScenarioFile& file, const Motions& motions, model::S
   std::stable_sort(
       scenario.timeline.begin(), scenario.timeline.end(),
       [](const model::TimelineEntry& a, const model::TimelineEntry& b) { return a.time < b.time; });
+  std::stable_sort(scenario.faults.begin(), scenario.faults.end(), [](const auto& a, const auto& b) { return a.time < b.time; });
 }
 
 void resolve_loads(const ScenarioFile& file, model::Scenario& scenario) {
@@ -235,6 +324,7 @@ model::Scenario resolve_scenario(const ScenarioFile& file, model::Model model, c
   scenario.duration = file.duration;
   scenario.solver = file.solver;
   scenario.record_interval = file.record_interval;
+  scenario.safe_grip = file.safe_grip;
   resolve_start(file, scenario);
   resolve_objects(file, forms, scenario);
   check_pairs(file, scenario);

@@ -218,9 +218,17 @@ struct WrittenFeedForward {
   std::optional<Quantity> friction, return_at_zero, return_per_angle;
 };
 
+// What differs from the model.
+struct WrittenForce {
+  std::optional<double> radius, torque_constant, forward_efficiency, backward_efficiency, drag, brush_drag, highest_current;
+  double return_at_zero = 0, return_per_angle = 0, share = 1;
+};
+
 struct WrittenLoops {
   std::optional<WrittenLoop> position, speed, current;
   std::optional<WrittenFeedForward> feed_forward;
+  std::optional<WrittenForce> force;
+  std::optional<model::Homing> homing;
   model::Loops::AntiWindup anti_windup = model::Loops::AntiWindup::clamp;
   model::Loops loops;  // made of the above
 };
@@ -232,11 +240,21 @@ struct WrittenLibrary {
 struct WrittenController {
   double period = 0;
   std::optional<double> voltage_limit;
+  double brown_out = 0, boot_time = 0;
   double speed_filter = 0;
   std::variant<WrittenLoops, model::HoldRoutine, WrittenLibrary> program;
   Named<Quantity> parameters;  // of a library
   std::optional<model::StallGuard> stall;
   std::optional<model::HeatGuard> heat;
+};
+
+struct WrittenFault {
+  Name on;
+  std::optional<Name> body;
+  std::optional<double> reading, radius, slack;
+  double voltage = 0;
+  model::SensorWireOff::Reads reads = model::SensorWireOff::Reads::low;
+  model::Fault fault;  // without indices
 };
 
 struct WrittenCommand {
@@ -248,6 +266,8 @@ struct WrittenCommand {
   double value = 0, over = 0, gain = 0, damping = 0;
   model::Leads leads = model::Leads::open;
   model::Command command;
+  std::optional<WrittenFault> fault;  // in place of a command
+  std::optional<double> lasts;
 };
 
 struct WrittenLoad {
@@ -282,6 +302,7 @@ struct ScenarioFile : Heading {
   Named<WrittenObject> objects;
   Named<WrittenController> controllers;
   std::vector<WrittenCommand> timeline;
+  double safe_grip = 0;
   Named<WrittenLoad> loads;
   Named<WrittenTwist> twists;
   model::SolverSettings solver;

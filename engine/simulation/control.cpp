@@ -7,6 +7,7 @@
 #include <limits>
 #include <numbers>
 
+#include "drive/force_by_current.h"
 #include "model/overloaded.h"
 #include "quantity/invalid_input.h"
 #include "simulation/stepper.h"
@@ -47,7 +48,7 @@ sinewright_inputs pins_of(const model::Drive& drive, const AngleReadout& angle, 
 bool for_controller(const model::Command& command) {
   return std::visit(overloaded{[](const model::SetPosition&) { return true; }, [](const model::SetSpeed&) { return true; },
                                [](const model::SetCurrent&) { return true; }, [](const model::SetRecorded&) { return true; },
-                               [](const model::AskHold&) { return true; },
+                               [](const model::AskHold&) { return true; }, [](const model::SetForce&) { return true; },
                                [](const auto&) { return false; }},
                     command);
 }
@@ -62,6 +63,7 @@ std::string asked_of_controller(const model::Command& command) {
                  },
                  [](const model::SetSpeed& s) { return fmt::format("shaft at {:.6g} deg/s", s.speed * kDegree); },
                  [](const model::SetCurrent& c) { return fmt::format("current {:g} A", c.current); },
+                 [](const model::SetForce& f) { return fmt::format("force {:g} N", f.force); },
                  [](const model::AskHold& h) { return std::string(h.grasp ? "grasp and hold" : "open"); },
                  [](const model::SetRecorded& r) { return fmt::format("shaft along {}", r.file); },
                  [](const auto&) { return std::string(); }},
@@ -80,6 +82,8 @@ Control::Control(const System& system) : system_(system), units_(system.shafts.s
       unit.own = std::make_unique<drive::Firmware>(*own, controller.period, controller.voltage_limit, system.model().supplies[at(drive.supply)].voltage);
       unit.own->power_on();  // what it refuses is said before the run
     }
+    for (std::size_t c = 0; c < system.cords.size(); ++c)
+      if (system.cords[c].drive == controller.drive) unit.cord = static_cast<int>(c);
     unit.guard = drive::begin_guard(controller);
     unit.readout.winding_estimate = unit.guard.estimate.winding;
   }
@@ -97,15 +101,14 @@ void Control::take(std::size_t drive, const model::Command& command, double time
   unit.waiting = &command;
 }
 
-void Control::leave(std::size_t drive, DriveCommand& command) {
-  Unit& unit = units_[drive];
-  if (!unit.controller) return;
+void Control::forget(Unit& unit) {
   close(unit);
   unit.waiting = unit.acting = nullptr;
   unit.course.reset();
   unit.speed = {};
   unit.memory = {};
   unit.hold = {};
+  unit.homing = {};
   unit.own_is_on = false;
   unit.guard.current = 0;
   unit.guard.stalled_since = -1;
@@ -116,7 +119,78 @@ void Control::leave(std::size_t drive, DriveCommand& command) {
   unit.readout.driver = SINEWRIGHT_LEADS_OPEN;
   unit.readout.told = {};
   unit.readout.tripped = drive::Trip::none;
+  unit.readout.tension = unit.readout.offset = 0;
+  unit.readout.down = false;
+}
+
+void Control::leave(std::size_t drive, DriveCommand& command) {
+  Unit& unit = units_[drive];
+  if (!unit.controller) return;
+  forget(unit);
   command.current_limit = unit.driver_limit;
+}
+
+// What it was asked last it will be asked again, when it is back; all else is gone, the estimate of its winding too.
+void Control::brown_out(Unit& unit, double time, double voltage, DriveCommand& command, std::vector<Event>& events) {
+  events.push_back({time, "control", system_.model().drives[at(unit.controller->drive)].name, fmt::format("browns out at {:.3g} V", voltage)});
+  const model::Command* asked = unit.waiting ? unit.waiting : unit.acting;
+  forget(unit);
+  unit.guard = drive::begin_guard(*unit.controller);
+  unit.guard.time = time;
+  unit.readout.winding_estimate = unit.guard.estimate.winding;
+  unit.waiting = asked;
+  unit.readout.down = true;
+  unit.back_since = not_yet;
+  unit.next = std::max(static_cast<long>(std::ceil((time - same_instant) / unit.controller->period)), unit.last + 1);
+  command.kind = DriveCommand::Kind::off;
+  command.leads = model::Leads::open;
+  command.current_limit = unit.driver_limit;
+}
+
+bool Control::starts_again(Unit& unit, double time, double voltage, std::vector<Event>& events) {
+  if (voltage < unit.controller->brown_out) unit.back_since = not_yet;
+  else if (std::isnan(unit.back_since)) unit.back_since = time;
+  if (std::isnan(unit.back_since) || time - unit.back_since < unit.controller->boot_time - same_instant) return false;
+  unit.readout.down = false;
+  events.push_back({time, "control", system_.model().drives[at(unit.controller->drive)].name, "starts again"});
+  return true;
+}
+
+bool Control::seeks_zero(Unit& unit, const model::Drive& drive, double time, drive::Seen& seen, DriveCommand& command, std::vector<Event>& events) {
+  const auto* loops = std::get_if<model::Loops>(&unit.controller->program);
+  if (!loops || !loops->homing) return false;
+  if (unit.homing.phase != drive::HomingPhase::found && unit.waiting) {
+    const drive::HomingPhase before = unit.homing.phase;
+    const bool first = unit.homing.began < 0;
+    const double voltage = drive::step(*loops->homing, time, seen, unit.speed.filtered, unit.homing);
+    const auto tell = [&](std::string detail) { events.push_back({time, "control", drive.name, std::move(detail)}); };
+    if (first && unit.homing.phase == drive::HomingPhase::pays_out) tell("looks for its zero: pays out");
+    if ((first || unit.homing.phase != before) && unit.homing.phase == drive::HomingPhase::winds) tell("looks for its zero: winds");
+    if (unit.homing.phase == drive::HomingPhase::gave_up) {
+      switch_off(unit, drive.name, time, drive::Trip::no_zero, command, events);
+      return true;
+    }
+    unit.readout.time = time;
+    unit.readout.seen = seen;
+    unit.readout.speed = unit.speed.filtered;
+    if (unit.homing.phase != drive::HomingPhase::found) {
+      unit.readout.set_point = seen.angle;
+      unit.readout.out = {};
+      unit.readout.out.voltage = std::clamp(voltage, -unit.controller->voltage_limit, unit.controller->voltage_limit);
+      command.kind = DriveCommand::Kind::voltage;
+      command.voltage = unit.readout.out.voltage;
+      command.rise_time = 0;
+      command.rise_begin = time;
+      const drive::Trip trip = drive::step(*unit.controller, drive.motor, time, seen, unit.speed.filtered, unit.guard);
+      unit.readout.winding_estimate = unit.guard.estimate.winding;
+      if (trip != drive::Trip::none) switch_off(unit, drive.name, time, trip, command, events);
+      return true;
+    }
+    tell(fmt::format("takes its shaft to stand at {:.4g} deg", loops->homing->angle * kDegree));
+    unit.readout.offset = unit.homing.offset;
+  }
+  if (unit.homing.phase == drive::HomingPhase::found) seen.angle += unit.homing.offset;
+  return false;
 }
 
 void Control::set_limit(std::size_t drive, DriveCommand& command) {
@@ -126,7 +200,7 @@ void Control::set_limit(std::size_t drive, DriveCommand& command) {
   command.current_limit = lower_limit(unit.driver_limit, unit.readout.current_limit);
 }
 
-bool Control::samples(const Unit& unit) { return unit.acting || unit.waiting || unit.readout.tripped != drive::Trip::none; }
+bool Control::samples(const Unit& unit) { return unit.acting || unit.waiting || unit.readout.down || unit.readout.tripped != drive::Trip::none; }
 
 double Control::next_sample() const {
   double next = std::numeric_limits<double>::infinity();
@@ -146,7 +220,12 @@ drive::SetPoint Control::set_point(const Unit& unit, double time) const {
 void Control::begin(Unit& unit, double time, double reading) {
   close(unit);
   const double from = unit.course ? set_point(unit, time).angle : reading;
-  const bool was_position = unit.course.has_value(), was_current = unit.acting && std::holds_alternative<model::SetCurrent>(*unit.acting);
+  const auto by_current = [](const model::Command* command) {
+    return command && (std::holds_alternative<model::SetCurrent>(*command) || std::holds_alternative<model::SetForce>(*command));
+  };
+  const bool was_position = unit.course.has_value(), was_current = by_current(unit.acting);
+  const auto* last_force = unit.acting ? std::get_if<model::SetForce>(unit.acting) : nullptr;
+  if (const auto* force = std::get_if<model::SetForce>(unit.waiting)) unit.raises = force->force >= (last_force ? last_force->force : 0);
   unit.acting = unit.waiting;
   unit.waiting = nullptr;
   unit.course.reset();
@@ -160,7 +239,7 @@ void Control::begin(Unit& unit, double time, double reading) {
   }
   // What the integrals of loops learnt that now begin or cease to act is no longer true.
   if (was_position != unit.course.has_value()) unit.memory.position_part = unit.memory.derivative = 0;
-  if (was_current || std::holds_alternative<model::SetCurrent>(*unit.acting)) unit.memory.speed_part = 0;
+  if (was_current || by_current(unit.acting)) unit.memory.speed_part = 0;
   if (const auto* set = std::get_if<model::SetPosition>(unit.acting); set && std::abs(set->angle - from) > least_move)
     unit.move = Move{time, from, set->angle, time, 0, time};
 }
@@ -173,6 +252,8 @@ void Control::close(const Move& move, ControlMeasures& m) {
 void Control::close(Unit& unit) {
   if (unit.move) close(*unit.move, unit.measures);
   unit.move.reset();
+  if (!std::isnan(unit.tension_error)) unit.measures.tension_off = std::max(unit.measures.tension_off, std::abs(unit.tension_error));
+  unit.tension_error = not_yet;
 }
 
 void Control::run_loops(Unit& unit, double time, const drive::Seen& seen, DriveCommand& command) {
@@ -183,9 +264,14 @@ void Control::run_loops(Unit& unit, double time, const drive::Seen& seen, DriveC
   } else if (const auto* speed = std::get_if<model::SetSpeed>(unit.acting)) {
     goal.kind = drive::Goal::Kind::speed;
     goal.speed = speed->speed;
-  } else {
+  } else if (const auto* current = std::get_if<model::SetCurrent>(unit.acting)) {
     goal.kind = drive::Goal::Kind::current;
-    goal.current = std::get<model::SetCurrent>(*unit.acting).current;
+    goal.current = current->current;
+  } else {
+    const model::ForceByCurrent& known = *std::get<model::Loops>(unit.controller->program).force;
+    unit.readout.tension = drive::wanted_tension(known, std::get<model::SetForce>(*unit.acting).force, seen.angle);
+    goal.kind = drive::Goal::Kind::force;
+    goal.current = drive::current_for(known, unit.readout.tension, unit.raises);
   }
   const model::Controller& controller = *unit.controller;
   unit.readout.out = drive::step(std::get<model::Loops>(controller.program), controller.period, controller.voltage_limit, goal, seen, unit.speed, unit.memory);
@@ -222,6 +308,10 @@ void Control::run_own(Unit& unit, double time, const sinewright_inputs& pins, Dr
     in.asked = SINEWRIGHT_ASKS_CURRENT;
     in.set_point = current->current;
     unit.readout.loop = drive::Goal::Kind::current;
+  } else if (const auto* force = std::get_if<model::SetForce>(unit.acting)) {
+    in.asked = SINEWRIGHT_ASKS_FORCE;
+    in.set_point = force->force;
+    unit.readout.loop = drive::Goal::Kind::force;
   } else {
     in.asked = std::get<model::AskHold>(*unit.acting).grasp ? SINEWRIGHT_ASKS_GRASP : SINEWRIGHT_ASKS_RELEASE;
   }
@@ -276,18 +366,20 @@ void Control::run_hold(Unit& unit, const std::string& name, double time, const d
 }
 
 void Control::switch_off(Unit& unit, const std::string& name, double time, drive::Trip trip, DriveCommand& command, std::vector<Event>& events) {
-  events.push_back({time, "control", name,
-                    trip == drive::Trip::stall ? fmt::format("switches off: stalled for {:g} s", unit.controller->stall->time)
-                                               : fmt::format("switches off: winding at {:.4g} degC by its estimate", unit.guard.estimate.winding - 273.15)});
+  std::string why = "finds no zero";
+  if (trip == drive::Trip::stall) why = fmt::format("stalled for {:g} s", unit.controller->stall->time);
+  if (trip == drive::Trip::heat) why = fmt::format("winding at {:.4g} degC by its estimate", unit.guard.estimate.winding - 273.15);
+  events.push_back({time, "control", name, "switches off: " + why});
   close(unit);
   if (std::isnan(unit.measures.tripped_at)) {
     unit.measures.tripped_at = time;
     unit.trip_began = std::isnan(unit.at_rest_since) ? time : unit.at_rest_since;
   }
-  unit.acting = nullptr;
+  unit.acting = unit.waiting = nullptr;
   unit.course.reset();
   unit.memory = {};
   unit.own_is_on = false;
+  unit.readout.tension = 0;
   unit.readout.driver = SINEWRIGHT_LEADS_OPEN;
   unit.readout.tripped = trip;
   unit.readout.loop = drive::Goal::Kind::none;
@@ -303,13 +395,17 @@ void Control::sample(const Stage& stage, const State& state, const Sensing& sens
     Unit& unit = units_[d];
     if (!samples(unit)) continue;
     const model::Controller& controller = *unit.controller;
+    const double terminals = stage.shaft[d].electric.supply_voltage;
+    if (terminals < controller.brown_out && !unit.readout.down) brown_out(unit, state.time, terminals, commands[d], events);
     const double time = static_cast<double>(unit.next) * controller.period;
     if (time > state.time + same_instant) continue;
     unit.last = unit.next++;
+    if (unit.readout.down && !starts_again(unit, time, terminals, events)) continue;
     const model::Drive& drive = system_.model().drives[d];
-    const drive::Seen seen{drive.sensor ? sensing.angles()[d].sample.reading : state.q[system_.shafts[d].q_output],
+    drive::Seen seen{drive.sensor ? sensing.angles()[d].sample.reading : state.q[system_.shafts[d].q_output],
                            drive.current_sense ? sensing.currents()[d].sample.reading : stage.shaft[d].electric.current};
     drive::take(unit.speed, time, seen.angle, controller.speed_filter);
+    if (seeks_zero(unit, drive, time, seen, commands[d], events)) continue;
     if (unit.waiting) begin(unit, time, seen.angle);
     unit.readout.time = time;
     unit.readout.set_point = seen.angle;
@@ -347,6 +443,12 @@ void Control::look(const Stage& stage, const State& state, double step) {
     if (rests && carries && std::isnan(unit.at_rest_since)) unit.at_rest_since = state.time;
     if (!std::isnan(unit.measures.tripped_at) && state.time > unit.measures.tripped_at && std::isnan(unit.measures.safe_after) && rests && !carries)
       unit.measures.safe_after = state.time - unit.trip_began;
+    if (unit.readout.loop == drive::Goal::Kind::force && unit.readout.tension > 0 && unit.cord >= 0) {
+      const double error = stage.chain[at(unit.cord)].tension.front() - unit.readout.tension;
+      unit.measures.tension.add(error, step);
+      unit.measures.pulled = true;
+      unit.tension_error = error / unit.readout.tension;
+    }
     if (!unit.course) continue;
     const double angle = state.q[shaft.q_output];
     unit.measures.tracking.add(angle - set_point(unit, state.time).angle, step);
@@ -370,6 +472,7 @@ ControlMeasures Control::measures(std::size_t drive) const {
   const Unit& unit = units_[drive];
   ControlMeasures measures = unit.measures;
   if (unit.move) close(*unit.move, measures);
+  if (!std::isnan(unit.tension_error)) measures.tension_off = std::max(measures.tension_off, std::abs(unit.tension_error));
   return measures;
 }
 
@@ -385,6 +488,12 @@ void Control::add_to(std::vector<SummaryValue>& summary) const {
       summary.push_back({"control_overshoot." + name, m.moved ? m.overshoot : not_yet, "1", "how far the shaft went beyond the end of a move, as a share of it"});
       summary.push_back({"tracking_error." + name, m.tracking.worst, "rad", "largest difference of the shaft angle from the set point"});
       summary.push_back({"tracking_error_rms." + name, m.tracking.rms(), "rad", "root mean square difference of the shaft angle from the set point"});
+      const auto* loops = std::get_if<model::Loops>(&unit.controller->program);
+      if (loops && loops->force) {
+        summary.push_back({"force_error." + name, m.pulled ? m.tension_off : not_yet, "1",
+                           "difference of the cord's true tension at the pulley from the one that the force asked for takes, at the end of each such command, as a share; the largest"});
+        summary.push_back({"force_error_rms." + name, m.pulled ? m.tension.rms() : not_yet, "N", "root mean square difference of the two over time, while a force is asked for"});
+      }
     } else {
       summary.push_back({"kept_current." + name, unit.hold.kept_current, "A", "with which the hold routine holds at the end of the run"});
       summary.push_back({"tightened." + name, static_cast<double>(unit.hold.tightened), "1", "how often the hold routine saw a slip and tightened"});

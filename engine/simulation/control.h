@@ -10,6 +10,7 @@
 #include "drive/cascade.h"
 #include "drive/firmware.h"
 #include "drive/guard.h"
+#include "drive/homing.h"
 #include "drive/hold_routine.h"
 #include "simulation/recording.h"
 #include "simulation/sensing.h"
@@ -33,6 +34,9 @@ struct ControlReadout {
   std::array<double, SINEWRIGHT_TOLD> told{};       ///< and what it tells
   double winding_estimate = 0;   ///< of the heat guard [K]
   drive::Trip tripped = drive::Trip::none;
+  double tension = 0;   ///< cord tension at the pulley that a force asked for takes [N]; 0 where none is
+  double offset = 0;    ///< that homing found for the readings; `seen` has it in [rad]
+  bool down = false;    ///< browned out, or starting again
 };
 
 constexpr double not_yet = std::numeric_limits<double>::quiet_NaN();
@@ -44,6 +48,9 @@ struct ControlMeasures {
   ErrorSize tracking;    ///< shaft angle less set point, by time [rad]
   bool moved = false;    ///< there was a move to measure
   double tripped_at = not_yet;  ///< first trip of a guard [s]
+  ErrorSize tension;            ///< true cord tension at the pulley less the one that the force asked for takes, by time [N]
+  double tension_off = 0;       ///< the same at the end of each force that was asked for, as a share of it; the largest
+  bool pulled = false;          ///< there was a force to measure
   double safe_after = not_yet;  ///< from when the shaft last came to rest under current before it (else from the trip) until it is at rest without [s]
 };
 
@@ -68,6 +75,9 @@ class Control {
 
   /// Next sample of a controller that acts; infinite if none does [s].
   [[nodiscard]] double next_sample() const;
+  /// Its supply gives too little, or it is starting again: the drive has no power.
+  [[nodiscard]] bool down(std::size_t drive) const { return units_[drive].readout.down; }
+
   /// Works out the samples that are due now. Allocates nothing as long as there is no event to tell.
   /// @throws SimulationError if firmware of the user's own puts out what is no number.
   void sample(const Stage& stage, const State& state, const Sensing& sensing, std::vector<DriveCommand>& commands, std::vector<Event>& events);
@@ -104,6 +114,11 @@ class Control {
     std::optional<Course> course;
     long next = 0, last = -1;  // numbers of samples
     double driver_limit = 0;   // of the driver itself [A]
+    double back_since = not_yet;  // voltage after a brown-out [s]
+    int cord = -1;                // that the drive winds, index into System::cords
+    bool raises = true;           // the force asked for
+    double tension_error = not_yet;  // of the force asked for, at the last look, as a share
+    drive::HomingMemory homing;
     drive::SpeedReading speed;
     drive::CascadeMemory memory;
     drive::HoldMemory hold;
@@ -116,6 +131,13 @@ class Control {
   };
   // It acts, will act, or was switched off by a guard, after which it goes on looking.
   [[nodiscard]] static bool samples(const Unit& unit);
+  // Hardware, not program: it acts at once.
+  void brown_out(Unit& unit, double time, double voltage, DriveCommand& command, std::vector<Event>& events);
+  // True once it may work.
+  bool starts_again(Unit& unit, double time, double voltage, std::vector<Event>& events);
+  void forget(Unit& unit);
+  // One sample of the search for the zero; true while it goes on, or has failed.
+  bool seeks_zero(Unit& unit, const model::Drive& drive, double time, drive::Seen& seen, DriveCommand& command, std::vector<Event>& events);
   void run_loops(Unit& unit, double time, const drive::Seen& seen, DriveCommand& command);
   void run_own(Unit& unit, double time, const sinewright_inputs& pins, DriveCommand& command);
   void run_hold(Unit& unit, const std::string& name, double time, const drive::Seen& seen, DriveCommand& command, std::vector<Event>& events);

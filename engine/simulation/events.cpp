@@ -75,7 +75,7 @@ void EventWatch::look(const Stage& stage, const State& state, std::vector<Event>
   for (std::size_t d = 0; d < system_.shafts.size(); ++d) mode_event(system_.shafts[d].row, m.drives[d].name);
   for (std::size_t c = 0; c < slack_.size(); ++c) {
     const bool now = slack(stage, c) > 0;
-    if (now != slack_[c])
+    if (now != slack_[c] && !stage.hangs[c])
       events.push_back({state.time, now ? "slack" : "taut", m.cords[at(system_.cords[c].cord)].name,
                         now ? "goes slack" : "pulls again"});
   }

@@ -29,6 +29,7 @@ enum class Account : std::size_t {
   contact_damping,
   contact_friction,
   object_damping,
+  cord_faults,        ///< strain energy let go when a cord breaks or jumps
   wound_cord,         ///< strain energy that leaves with the cord onto the pulley (returns when it pays out)
   count
 };
@@ -40,7 +41,7 @@ inline constexpr std::array<const char*, account_count> ledger_names = {
     "supply",     "loads",           "prescribed_motion", "supply_resistance", "winding",       "motor_drag",
     "gear_drag",  "gear_cone",       "cord_bends",        "cord_hysteresis",   "hinge_friction", "hinge_viscous",
     "slide_friction", "slide_viscous", "end_stops",       "contact_damping",   "contact_friction", "object_damping",
-    "wound_cord"};
+    "cord_faults", "wound_cord"};
 
 /// Energy brought in by supply, loads and prescribed motion, each counted where positive in sum [J].
 [[nodiscard]] inline double energy_in(const Ledger& energy) {

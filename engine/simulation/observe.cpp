@@ -70,6 +70,9 @@ void visit(const System& system, const Stage& stage, const State& state, const T
            names_of([&] { return node_names(system, c); }), stage.path[c].turning_angle.data(),
            stage.path[c].turning_angle.size());
     }
+    if (!system.scenario.faults.empty())
+      one(base, "condition", "1", "0 whole, 1 off its pulley, 2 broken",
+          state.condition.cords[c].broken ? 2.0 : state.condition.cords[c].pulley ? 1.0 : 0.0);
     one(base, "slack", "m", "by how much the cord is longer than its way", slack(stage, c));
     double length = 0;
     for (double l : stage.path[c].length) length += l;
@@ -154,13 +157,16 @@ void visit(const System& system, const Stage& stage, const State& state, const T
     one(part, "current_reading", "A", "motor current that the controller saw", readout.seen.current);
     one(part, "command", "V", "voltage that it asks for until its next sample", readout.out.voltage);
     if (std::holds_alternative<model::Loops>(controller.program)) {
-      one(part, "loop", "1", "outermost loop that acts: 0 none, 1 position, 2 speed, 3 current", static_cast<double>(readout.loop));
+      one(part, "loop", "1", "outermost loop that acts: 0 none, 1 position, 2 speed, 3 current, 4 force", static_cast<double>(readout.loop));
       one(part, "set_point", "radian", "shaft angle asked for; the reading where no position is", readout.set_point);
       one(part, "error", "radian", "set point less reading", readout.set_point - readout.seen.angle);
       one(part, "speed_set_point", "radian s-1", "of the speed loop; 0 where there is none", readout.out.speed);
       one(part, "current_set_point", "A", "of the current loop; 0 where there is none", readout.out.current);
+      const auto& loops = std::get<model::Loops>(controller.program);
+      if (loops.force) one(part, "tension_set_point", "N", "cord tension at the pulley that the force asked for takes; 0 where none is", readout.tension);
+      if (loops.homing) one(part, "offset", "radian", "that homing found for the readings", readout.offset);
     } else if (std::holds_alternative<model::OwnFirmware>(controller.program)) {
-      one(part, "loop", "1", "what is asked of the firmware: 0 nothing, to grasp or to open, 1 position, 2 speed, 3 current", static_cast<double>(readout.loop));
+      one(part, "loop", "1", "what is asked of the firmware: 0 nothing, to grasp or to open, 1 position, 2 speed, 3 current, 4 force", static_cast<double>(readout.loop));
       one(part, "set_point", "radian", "shaft angle asked for; the reading where no position is", readout.set_point);
       one(part, "error", "radian", "set point less reading", readout.set_point - readout.seen.angle);
       one(part, "driver", "1", "what the firmware asks of the driver: 0 leads open, 1 leads shorted, 2 a voltage, 3 a duty", readout.driver);
@@ -170,6 +176,7 @@ void visit(const System& system, const Stage& stage, const State& state, const T
       one(part, "phase", "1", "of the hold routine: 0 open, 1 closing, 2 squeezing, 3 easing, 4 holding, 5 opening", static_cast<double>(readout.phase));
       one(part, "current_limit", "A", "that it asks of the driver; 0: none, or switched off", readout.current_limit);
     }
+    if (controller.brown_out > 0) one(part, "down", "1", "1 while it is reset by a low supply, or starting again", readout.down ? 1.0 : 0.0);
     if (controller.stall || controller.heat)
       one(part, "tripped", "1", "0 no, 1 by the stall guard, 2 by the heat guard", static_cast<double>(readout.tripped));
     if (controller.heat) one(part, "winding_estimate", "K", "the heat guard's winding temperature", readout.winding_estimate);
@@ -247,6 +254,7 @@ std::vector<std::string> span_names(const System& system, std::size_t cord) {
 }
 
 double slack(const Stage& stage, std::size_t cord) {
+  if (stage.hangs[cord]) return 0;
   double length = 0, material = 0;
   for (double l : stage.path[cord].length) length += l;
   for (double l : stage.chain[cord].material) material += l;

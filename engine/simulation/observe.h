@@ -27,7 +27,7 @@ struct Totals {
 /// Fills one row from the last solved stage. @param row  resized to the channels' widths on first use.
 void observe(const System& system, const Stage& stage, const State& state, const Totals& totals, std::vector<double>& row);
 
-/// Slack of a cord: how much longer its material is than its way [m].
+/// Slack of a cord: how much longer its material is than its way; of a broken one 0 [m].
 [[nodiscard]] double slack(const Stage& stage, std::size_t cord);
 
 /// Force between the two halves of an object across the plane through its origin: what the contacts on the side of the

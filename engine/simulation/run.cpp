@@ -7,6 +7,7 @@
 
 #include "simulation/control.h"
 #include "simulation/events.h"
+#include "simulation/faults.h"
 #include "simulation/observe.h"
 #include "simulation/sensor_watch.h"
 #include "simulation/summary.h"
@@ -16,8 +17,7 @@ namespace sinewright::simulation {
 namespace {
 
 // Instants at which something outside changes at once or bends: steps end there exactly.
-std::vector<double> breakpoints(const model::Scenario& scenario) {
-  std::vector<double> times;
+std::vector<double> breakpoints(const model::Scenario& scenario, std::vector<double> times) {
   for (const auto& entry : scenario.timeline) {
     times.push_back(entry.time);
     if (const auto* voltage = std::get_if<model::CommandVoltage>(&entry.command)) times.push_back(entry.time + voltage->over);
@@ -71,13 +71,15 @@ RunResult run(const System& system, const RunListener& listener) {
   EventWatch watch(system);
   SensorWatch sensors(system);
   Control control(system);
+  Faults faults(system);
+  SafetyWatch safety(system);
   State& state = result.end;
   state = start_state(system);
   const State start = state;
 
   std::vector<DriveCommand> commands(system.shafts.size());
   for (std::size_t d = 0; d < commands.size(); ++d) commands[d].current_limit = system.model().drives[d].current_limit;
-  std::vector<bool> off(commands.size(), true);
+  std::vector<bool> off(commands.size(), true), without_power = off;
   std::size_t next_entry = 0;
 
   Totals totals;
@@ -129,9 +131,10 @@ RunResult run(const System& system, const RunListener& listener) {
   result.outcome = "complete";
   result.complete = true;
   try {
-    for (const double breakpoint : breakpoints(scenario)) {
+    for (const double breakpoint : breakpoints(scenario, faults.instants())) {
       while (state.time < breakpoint && !result.cut_short) {
         const std::size_t known = result.events.size();
+        if (faults.strike(looked_at(), state, stepper, sensors.sensing(), totals.energy, result.events)) stepper.restart();
         while (next_entry < scenario.timeline.size() && scenario.timeline[next_entry].time <= state.time) {
           const model::TimelineEntry& entry = scenario.timeline[next_entry++];
           const auto d = static_cast<std::size_t>(entry.drive);
@@ -155,10 +158,12 @@ RunResult run(const System& system, const RunListener& listener) {
         totals.energy += step.energy;
         totals.step = step.step;
         watch.look(stepper.stage(), state, result.events);
-        sensors.look(stepper.stage(), state, off);
+        for (std::size_t d = 0; d < off.size(); ++d) without_power[d] = off[d] || control.down(d);
+        sensors.look(stepper.stage(), state, without_power);
         control.look(stepper.stage(), state, step.step);
+        safety.look(stepper.stage(), state);
         emit_events(known);
-        summary.sample(stepper.stage(), state, totals, off);
+        summary.sample(stepper.stage(), state, totals, without_power);
         const bool last = enough(stepper.stage());
         const bool due = last || state.time - recorded_at >= scenario.record_interval * (1 - 1e-9);
         if (due || state.time >= breakpoint || result.events.size() > known) {
@@ -177,6 +182,7 @@ RunResult run(const System& system, const RunListener& listener) {
   result.summary = summary.finish();
   sensors.add_to(result.summary);
   control.add_to(result.summary);
+  safety.add_to(result.summary);
   if (listener.summary) listener.summary(result.summary);
   result.verdicts = judge(scenario.requirements, result.summary);
   return result;

@@ -47,6 +47,7 @@ Sensing::Sensing(const System& system)
       sensor_rotor_(system.shafts.size()),
       filtered_(system.shafts.size()),
       memory_(system.shafts.size()),
+      fault_(system.shafts.size()),
       next_angle_(system.shafts.size()),
       next_current_(system.shafts.size()),
       angles_(system.shafts.size()),
@@ -60,13 +61,37 @@ Sensing::Before Sensing::look(std::size_t d, const Stage& stage, const State& st
   return {state.q[s.q_output], state.v[s.v_output], state.q[s.q_rotor], state.v[s.v_rotor], stage.shaft[d].electric.current};
 }
 
+void Sensing::set_fault(std::size_t d, const SensorFault& fault) {
+  if (fault_[d] == fault) return;
+  const auto& sensor = system_.model().drives[d].sensor;
+  const auto* relative = sensor ? std::get_if<model::RelativeEncoder>(&sensor->kind) : nullptr;
+  if (relative && fault_[d].kind != SensorFault::Kind::none)
+    memory_[d].zero += drive::sample(*relative, sensor_turns(system_.model().drives[d]), sensor_rotor_[d], memory_[d]).count - angles_[d].sample.count;
+  fault_[d] = fault;
+}
+
+double Sensing::forced_count(std::size_t d) const {
+  const model::Drive& drive = system_.model().drives[d];
+  const double counts = drive::counts(*drive.sensor);
+  switch (fault_[d].kind) {
+    case SensorFault::Kind::low: return 0;
+    case SensorFault::Kind::high: return counts - 1;
+    case SensorFault::Kind::floating:
+      return std::floor(counts * drive::random_share(drive::seed_of(*drive.sensor), drive::NoiseOf::floating_angle, d, next_angle_[d]));
+    default: break;
+  }
+  return fault_[d].reading ? drive::count_of(*drive.sensor, sensor_turns(drive), *fault_[d].reading) : angles_[d].sample.count;
+}
+
 void Sensing::take_angle(std::size_t d, double time, double shaft, double sensor_rotor) {
   const model::Drive& drive = system_.model().drives[d];
   const double turns = sensor_turns(drive);
   AngleReadout& now = angles_[d];
   now.time = time;
   now.shaft = shaft;
-  if (const auto* p = std::get_if<model::Potentiometer>(&drive.sensor->kind)) {
+  if (fault_[d].kind != SensorFault::Kind::none) {
+    now.sample = drive::sample_of_count(*drive.sensor, turns, sensor_rotor, forced_count(d), memory_[d]);
+  } else if (const auto* p = std::get_if<model::Potentiometer>(&drive.sensor->kind)) {
     const double noise = drive::noise_of(p->noise, drive::NoiseOf::angle, d, next_angle_[d]);
     const double ripple = p->ripple.amplitude * std::sin(2 * std::numbers::pi * p->ripple.frequency * time);
     now.sample = drive::sample(*p, turns, sensor_rotor, noise, ripple);

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstdint>
+#include <optional>
 #include <vector>
 
 #include "drive/angle_sensor.h"
@@ -33,6 +34,14 @@ struct DueReadout {
   AngleReadout readout;
 };
 
+/// What is wrong with an angle sensor: its count no longer comes from where it stands.
+struct SensorFault {
+  enum class Kind { none, stuck, low, high, floating };
+  Kind kind = Kind::none;
+  std::optional<double> reading = std::nullopt;  ///< of a stuck one [rad]; none: its last count
+  bool operator==(const SensorFault&) const = default;
+};
+
 /// Size of an error over all samples, or over time.
 struct ErrorSize {
   double worst = 0, squares = 0, weight = 0;
@@ -59,6 +68,9 @@ class Sensing {
   /// Takes the samples of an accepted step. @param off  per drive: its power was off over the step. Allocates nothing.
   void advance(const Stage& stage, const State& state, const std::vector<bool>& off);
 
+  /// From the next sample on. A relative encoder that works again has lost what passed meanwhile.
+  void set_fault(std::size_t drive, const SensorFault& fault);
+
   /// Per drive; of a drive without a sensor it stays as it is.
   [[nodiscard]] const std::vector<AngleReadout>& angles() const { return angles_; }
   /// Per drive: the times of the last step at which its sensor was due.
@@ -72,6 +84,7 @@ class Sensing {
     double output = 0, output_speed = 0, rotor = 0, rotor_speed = 0, current = 0;
   };
   void take_angle(std::size_t d, double time, double shaft, double sensor_rotor);
+  [[nodiscard]] double forced_count(std::size_t d) const;
   void take_current(std::size_t d, double time, double current, double filtered);
   [[nodiscard]] Before look(std::size_t d, const Stage& stage, const State& state) const;
 
@@ -80,6 +93,7 @@ class Sensing {
   std::vector<Before> before_;
   std::vector<double> sensor_rotor_, filtered_;
   std::vector<drive::EncoderMemory> memory_;
+  std::vector<SensorFault> fault_;
   std::vector<std::uint64_t> next_angle_, next_current_;  // numbers of the next samples
   std::vector<AngleReadout> angles_;
   std::vector<std::vector<DueReadout>> due_;

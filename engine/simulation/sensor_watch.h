@@ -18,6 +18,7 @@ class SensorWatch {
   void look(const Stage& stage, const State& state, const std::vector<bool>& off);
 
   [[nodiscard]] const Sensing& sensing() const { return sensing_; }
+  [[nodiscard]] Sensing& sensing() { return sensing_; }
   /// The fingertip by a drive's sensor; null if it has none, or winds no cord.
   [[nodiscard]] const TipEstimate* tip(std::size_t drive) const;
 

@@ -117,6 +117,7 @@ Stage::Stage(const System& system)
       hinge(system.hinges.size()),
       slide(system.slides.size()),
       mode(at(system.n_rows), solver::Mode::sticks),
+      hangs(system.cords.size()),
       q(system.start_q),
       v(VectorXd::Zero(system.n_v)),
       system_(system),
@@ -136,6 +137,7 @@ Stage::Stage(const System& system)
       load_by_v_(system.n_v),
       gathered_input_(system.shafts.size()),
       gathered_state_(system.shafts.size()),
+      supply_voltage_(system.model().supplies.size()),
       numeric_r_(system.n_v),
       numeric_plus_(system.n_rows),
       numeric_minus_(system.n_rows),
@@ -190,6 +192,26 @@ void Stage::set_prescribed() {
   }
 }
 
+const drive::CordPulley& Stage::pulley_of(const State& start, std::size_t cord) const {
+  const auto& other = start.condition.cords[cord].pulley;
+  return other ? *other : *system_.cords[cord].pulley;
+}
+
+// A broken cord pulls nowhere, and nothing moves it.
+void Stage::let_hang(std::size_t c, const StageBase& base) {
+  friction::ChainSolution& solution = chain[c];
+  std::fill(solution.tension.begin(), solution.tension.end(), 0.0);
+  std::fill(solution.passed.begin(), solution.passed.end(), 0.0);
+  std::fill(solution.slip.begin(), solution.slip.end(), friction::Slip::stick);
+  solution.material = base.cords[c].material;
+  solution.stretch = base.cords[c].stretch;
+  solution.wound = 0;
+  solution.solved = true;
+  span_gradient_[c].setZero();
+  tension_by_v_[c].setZero();
+  if (const int drive = system_.cords[c].drive; drive >= 0) shaft[at(drive)].load_torque = 0;
+}
+
 void Stage::evaluate_cords(const State& start, const StageBase& base) {
   const auto& m = system_.model();
   const auto pose = [&](int body) {
@@ -202,6 +224,11 @@ void Stage::evaluate_cords(const State& start, const StageBase& base) {
     geometry::PathGeometry& geometry = path[c];
     friction::ChainSolution& solution = chain[c];
     cord.path.evaluate(pose, geometry);
+    hangs[c] = start.condition.cords[c].broken;
+    if (hangs[c]) {
+      let_hang(c, base);
+      continue;
+    }
 
     friction::ChainStep step;
     step.length = geometry.length;
@@ -213,8 +240,8 @@ void Stage::evaluate_cords(const State& start, const StageBase& base) {
     double radius = 0, angle = 0;
     if (cord.drive >= 0) {
       angle = q[system_.shafts[at(cord.drive)].q_output];
-      step.wind = cord.pulley->wound_length(base.q[system_.shafts[at(cord.drive)].q_output], angle);
-      radius = cord.pulley->radius(angle);
+      step.wind = pulley_of(start, c).wound_length(base.q[system_.shafts[at(cord.drive)].q_output], angle);
+      radius = pulley_of(start, c).radius(angle);
     }
     // A coefficient that depends on the line load is iterated to agree with the tensions it leads to.
     const bool by_load = data.channel.load_exponent != 1;
@@ -247,7 +274,7 @@ void Stage::evaluate_cords(const State& start, const StageBase& base) {
       const Shaft& s = system_.shafts[at(cord.drive)];
       gradient(reach.row[at(s.v_output)], 0) += radius;
       shaft[at(cord.drive)].load_torque = solution.tension[0] * radius;
-      rows_.A(s.v_output, s.v_output) += a_ * solution.tension[0] * cord.pulley->radius_slope(angle);
+      rows_.A(s.v_output, s.v_output) += a_ * solution.tension[0] * pulley_of(start, c).radius_slope(angle);
     }
     // Consistent tangent, run by run: dT_s = ratio_s Σ weight_s' dL_s'.
     const auto spans = static_cast<int>(solution.tension.size());
@@ -539,10 +566,11 @@ void Stage::evaluate_slides(const State& start) {
 
 void Stage::evaluate_shafts(const State& start, const StageBase&, const std::vector<DriveCommand>& commands) {
   const auto& m = system_.model();
+  supply_voltage_ = start.condition.supply_voltage;
   for (std::size_t d = 0; d < system_.shafts.size(); ++d) {
     const Shaft& s = system_.shafts[d];
     const model::Drive& data = m.drives[d];
-    const model::Supply& source = m.supplies[at(data.supply)];
+    const double supply_voltage = supply_voltage_[at(data.supply)];
     const DriveCommand& command = commands[d];
     drive::DriveInput& input = drive_input_[d];
     input.rotor_speed = data.gearhead.ratio * v[s.v_rotor];
@@ -562,10 +590,14 @@ void Stage::evaluate_shafts(const State& start, const StageBase&, const std::vec
       case DriveCommand::Kind::angle: {
         input.mode = drive::DriverMode::voltage;
         const double u = command.angle.gain * (command.angle.angle - q[s.q_rotor]) - command.angle.damping * v[s.v_rotor];
-        input.commanded_voltage = std::clamp(u, -source.voltage, source.voltage);
+        input.commanded_voltage = std::clamp(u, -supply_voltage, supply_voltage);
         if (input.commanded_voltage == u) command_voltage_by_v_[d] = -(command.angle.gain * a_ + command.angle.damping);
         break;
       }
+    }
+    if (start.condition.winding_open[d]) {
+      input.mode = drive::DriverMode::open;
+      command_voltage_by_v_[d] = 0;
     }
   }
   // Drives on one supply are solved together; a drive stands in for its supply when it is the first that names it.
@@ -578,7 +610,7 @@ void Stage::evaluate_shafts(const State& start, const StageBase&, const std::vec
     std::size_t count = 0;
     for (std::size_t e = d; e < system_.shafts.size(); ++e)
       if (m.drives[e].supply == shared) gathered_input_[count++] = drive_input_[e];
-    drive::solve_supply({gathered_input_.data(), count}, source.voltage, source.resistance,
+    drive::solve_supply({gathered_input_.data(), count}, supply_voltage_[at(shared)], source.resistance,
                         {gathered_state_.data(), count}, source.current_limit);
     SupplyResult& given = supply[at(shared)];
     given = {gathered_state_[0].supply_voltage, 0};
@@ -618,8 +650,8 @@ void Stage::evaluate_shafts(const State& start, const StageBase&, const std::vec
       if (cord.drive != static_cast<int>(d)) continue;
       const double angle = q[s.q_output];
       for (int i = 0; i < cord_reach_[c].size(); ++i)
-        load_by_v_[cord_reach_[c].v[at(i)]] += cord.pulley->radius(angle) * tension_by_v_[c](i, 0);
-      load_by_v_[s.v_output] += a_ * chain[c].tension[0] * cord.pulley->radius_slope(angle);
+        load_by_v_[cord_reach_[c].v[at(i)]] += pulley_of(start, c).radius(angle) * tension_by_v_[c](i, 0);
+      load_by_v_[s.v_output] += a_ * chain[c].tension[0] * pulley_of(start, c).radius_slope(angle);
     }
     const double pull = result.load_torque;  // of the cord on the pulley
     result.stored = 0;
@@ -885,9 +917,9 @@ void Stage::powers(const StageBase& base, Ledger& p) const {
   }
   for (std::size_t i = 0; i < supply.size(); ++i) {
     p[system_.charge_entry + static_cast<int>(i)] = supply[i].current;
-    account(Account::supply) += m.supplies[i].voltage * supply[i].current;
+    account(Account::supply) += supply_voltage_[i] * supply[i].current;
     // In its resistance, and beyond its limit in whatever keeps that.
-    account(Account::supply_resistance) += (m.supplies[i].voltage - supply[i].voltage) * supply[i].current;
+    account(Account::supply_resistance) += (supply_voltage_[i] - supply[i].voltage) * supply[i].current;
   }
 
   for (std::size_t c = 0; c < chain.size(); ++c) {

@@ -146,6 +146,7 @@ class Stage {
   std::vector<HingeResult> hinge;               ///< per hinge
   std::vector<SlideResult> slide;               ///< per slide
   std::vector<solver::Mode> mode;               ///< per friction row
+  std::vector<bool> hangs;                      ///< per cord: it is broken
   VectorXd q, v;
   long iterations_total = 0;
 
@@ -154,6 +155,8 @@ class Stage {
   void numeric_tangent(const State& start, const StageBase& base, const std::vector<DriveCommand>& commands);
   void set_prescribed();
   void evaluate_cords(const State& start, const StageBase& base);
+  void let_hang(std::size_t cord, const StageBase& base);
+  [[nodiscard]] const drive::CordPulley& pulley_of(const State& start, std::size_t cord) const;
   void evaluate_contacts(const StageBase& base);
   void evaluate_objects();
   void evaluate_string(const model::Object& object, const model::HeldByString& string, int link_index);
@@ -190,6 +193,7 @@ class Stage {
   VectorXd load_by_v_;                         // n_v
   std::vector<drive::DriveInput> gathered_input_;
   std::vector<drive::ElectricState> gathered_state_;
+  std::vector<double> supply_voltage_;          // per supply: open-circuit
   VectorXd numeric_r_, numeric_plus_, numeric_minus_;  // of `numeric_tangent`
   MatrixXd numeric_A_, numeric_plus_by_v_, numeric_minus_by_v_;
   double object_damping_power_ = 0, object_energy_ = 0, load_power_ = 0;

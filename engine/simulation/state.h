@@ -1,8 +1,10 @@
 #pragma once
 
 #include <array>
+#include <optional>
 #include <vector>
 
+#include "drive/pulley.h"
 #include "drive/thermal.h"
 #include "friction/cord_chain.h"
 #include "simulation/ledger.h"
@@ -10,6 +12,19 @@
 #include "solver/friction_rows.h"
 
 namespace sinewright::simulation {
+
+/// What has become of a cord.
+struct CordCondition {
+  bool broken = false;
+  std::optional<drive::CordPulley> pulley;  ///< that winds it, in place of the model's
+};
+
+/// What has failed so far, and what the outside gives at present.
+struct Condition {
+  std::vector<double> supply_voltage;  ///< per supply: open-circuit [V]
+  std::vector<bool> winding_open;      ///< per drive
+  std::vector<CordCondition> cords;    ///< per cord
+};
 
 /// All that a run carries from step to step.
 struct State {
@@ -20,6 +35,7 @@ struct State {
   std::vector<Vector3d> spring;             ///< per contact candidate: elastic slip ξ, world [m]
   std::vector<drive::ThermalState> temperature;  ///< per drive
   std::vector<solver::Mode> mode;           ///< per friction row
+  Condition condition;                      ///< changes between steps only
 };
 
 /// What the timeline asks of one drive at present.

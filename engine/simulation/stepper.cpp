@@ -42,6 +42,9 @@ State start_state(const System& system) {
   state.v = VectorXd::Zero(system.n_v);
   state.mode.assign(at(system.n_rows), solver::Mode::sticks);
   state.spring.assign(system.contacts.size(), Vector3d::Zero());
+  for (const model::Supply& supply : system.model().supplies) state.condition.supply_voltage.push_back(supply.voltage);
+  state.condition.winding_open.assign(system.shafts.size(), false);
+  state.condition.cords.resize(system.cords.size());
   for (std::size_t d = 0; d < system.shafts.size(); ++d)
     state.temperature.push_back({system.scenario.ambient, system.scenario.ambient});
 
@@ -192,6 +195,7 @@ const StepReport& Stepper::step(State& state, const std::vector<DriveCommand>& c
       continue;
     }
     first_.temperature = state.temperature;
+    first_.condition = state.condition;
     first_stage_.store(first_);
     first_stage_.powers(base_, first_power_);
 
@@ -284,6 +288,7 @@ const StepReport& Stepper::step(State& state, const std::vector<DriveCommand>& c
     if (take_both) {
       second_stage_.store(second_);
       second_.temperature = state.temperature;
+      second_.condition = state.condition;
       if (h == left) second_.time = until;  // exactly, whatever rounding made of the sum
       std::swap(state, second_);
       ++counters_.second_order;

@@ -39,6 +39,9 @@ class Stepper {
   /// Next step begins short: something outside changed at once.
   void restart() { next_ = std::min(next_, restart_step_); }
 
+  /// Between two steps this much of the stored energy was let go; the caller has booked it [J].
+  void let_go(double energy) { stored_ -= energy; }
+
   [[nodiscard]] const Stage& stage() const { return took_both_ ? second_stage_ : first_stage_; }  ///< last accepted step
   [[nodiscard]] long iterations() const { return first_stage_.iterations_total + second_stage_.iterations_total; }
 

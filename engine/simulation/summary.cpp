@@ -45,46 +45,74 @@ double last_entry(const std::vector<double>& time, const std::vector<double>& va
 
 }  // namespace
 
+namespace {
+
+// Whether the commands to a drive, taken in their order, wind the cord in, or stop or pay out.
+class Sense {
+ public:
+  struct Result {
+    bool winds = false, stops = false;
+  };
+  Result of(const model::Command& command) {
+    constexpr double far = std::numeric_limits<double>::infinity();
+    Result r;
+    const auto by_sign = [&](double value) {
+      r = {value > 0, value <= 0};
+      if (r.winds) angle_ = far;
+    };
+    const auto by_change = [&](double value, double& last) {
+      r = {value > last, value < last};
+      last = value;
+    };
+    if (const auto* voltage = std::get_if<model::CommandVoltage>(&command)) by_sign(voltage->voltage);
+    if (const auto* speed = std::get_if<model::SetSpeed>(&command)) by_sign(speed->speed);
+    if (const auto* current = std::get_if<model::SetCurrent>(&command)) by_sign(current->current);
+    if (const auto* ask = std::get_if<model::AskHold>(&command)) by_sign(ask->grasp ? 1 : -1);
+    if (const auto* target = std::get_if<model::CommandAngle>(&command)) by_change(target->angle, angle_);
+    if (const auto* place = std::get_if<model::SetPosition>(&command)) by_change(place->angle, angle_);
+    if (const auto* pull = std::get_if<model::SetForce>(&command)) {
+      by_change(pull->force, force_);
+      if (r.winds) angle_ = far;
+    }
+    if (std::holds_alternative<model::SetRecorded>(command)) by_sign(1);  // what it does later, no command says
+    if (std::holds_alternative<model::CommandOff>(command)) r.stops = true;
+    return r;
+  }
+
+ private:
+  double angle_ = 0;  // last commanded; wound in by voltage it goes up without a limit
+  double force_ = 0;  // last commanded
+};
+
+// How often a drive is told to wind in after it was stopped, or for the first time.
+int count_grasps(const model::Scenario& scenario) {
+  int count = 0;
+  for (std::size_t d = 0; d < scenario.model.drives.size(); ++d) {
+    Sense sense;
+    bool closed = false;
+    int of_drive = 0;
+    for (const model::TimelineEntry& entry : scenario.timeline) {
+      if (entry.drive != static_cast<int>(d)) continue;
+      const Sense::Result r = sense.of(entry.command);
+      if (r.winds && !closed) ++of_drive;
+      closed = r.winds || (closed && !r.stops);
+    }
+    count = std::max(count, of_drive);
+  }
+  return count;
+}
+
+}  // namespace
+
 Phases phases(const model::Scenario& scenario) {
   Phases p{never, scenario.duration, false};
   struct Sent {
-    double angle = 0;    // last commanded; wound in by voltage it goes up without a limit
+    Sense sense;
     bool wound = false;  // it has closed something, so that stopping it ends the closing
   };
   std::vector<Sent> sent(scenario.model.drives.size());
   for (const model::TimelineEntry& entry : scenario.timeline) {
-    bool winds = false, stops = false;
-    double& angle = sent[at(entry.drive)].angle;
-    if (const auto* voltage = std::get_if<model::CommandVoltage>(&entry.command)) {
-      winds = voltage->voltage > 0;
-      stops = voltage->voltage <= 0;
-      if (winds) angle = std::numeric_limits<double>::infinity();
-    } else if (const auto* target = std::get_if<model::CommandAngle>(&entry.command)) {
-      winds = target->angle > angle;
-      stops = target->angle < angle;
-      angle = target->angle;
-    } else if (const auto* place = std::get_if<model::SetPosition>(&entry.command)) {
-      winds = place->angle > angle;
-      stops = place->angle < angle;
-      angle = place->angle;
-    } else if (const auto* speed = std::get_if<model::SetSpeed>(&entry.command)) {
-      winds = speed->speed > 0;
-      stops = speed->speed <= 0;
-      if (winds) angle = std::numeric_limits<double>::infinity();
-    } else if (const auto* current = std::get_if<model::SetCurrent>(&entry.command)) {
-      winds = current->current > 0;
-      stops = current->current <= 0;
-      if (winds) angle = std::numeric_limits<double>::infinity();
-    } else if (const auto* ask = std::get_if<model::AskHold>(&entry.command)) {
-      winds = ask->grasp;
-      stops = !ask->grasp;
-      if (winds) angle = std::numeric_limits<double>::infinity();
-    } else if (std::holds_alternative<model::SetRecorded>(entry.command)) {
-      winds = true;  // what it does later, no command says
-      angle = std::numeric_limits<double>::infinity();
-    } else if (std::holds_alternative<model::CommandOff>(entry.command)) {
-      stops = true;
-    }
+    const auto [winds, stops] = sent[at(entry.drive)].sense.of(entry.command);
     const bool had_wound = sent[at(entry.drive)].wound;
     if (winds) sent[at(entry.drive)].wound = true;
     if (std::isnan(p.command)) {
@@ -374,6 +402,9 @@ std::vector<SummaryValue> SummaryBuilder::finish() const {
   share("end_stops", of(Account::end_stops), "share lost in end stops");
   share("contact", of(Account::contact_damping) + of(Account::contact_friction), "share lost at the contacts");
   add("energy_supplied", last_.energy[static_cast<int>(Account::supply)], "J", "from the supply, whole run");
+  const int grasps = count_grasps(system_.scenario);
+  add("grasps", grasps, "1", "how often the timeline closes the hand: commands that wind in, the first, and each after one that stopped or paid out");
+  add("energy_per_grasp", grasps > 0 ? last_.energy[static_cast<int>(Account::supply)] / grasps : never, "J", "energy from the supplies, whole run, for each grasp");
   for (std::size_t i = 0; i < m.supplies.size(); ++i) {
     const double charge = last_.energy[system_.charge_entry + static_cast<int>(i)];
     add("lowest_voltage." + m.supplies[i].name, lowest_voltage_[i], "V", "at the supply's terminals in the run");
@@ -382,6 +413,9 @@ std::vector<SummaryValue> SummaryBuilder::finish() const {
     if (m.supplies[i].charge > 0)
       add("runs_per_charge." + m.supplies[i].name, charge > 0 ? m.supplies[i].charge / charge : never, "1",
           "how often a run like this one can be had from one charge of the supply");
+    if (m.supplies[i].charge > 0)
+      add("grasps_per_charge." + m.supplies[i].name, charge > 0 && grasps > 0 ? grasps * m.supplies[i].charge / charge : never, "1",
+          "how many grasps like those of this run, with all that is between them, one charge of the supply is good for");
   }
   add("energy_residual", most_in_ > 0 ? worst_residual_ / most_in_ : 0, "1",
       "largest imbalance of the energy ledger, relative to the energy turned over");

@@ -12,6 +12,7 @@
 #include "reading/reading.h"
 #include "record/reader.h"
 #include "record/writer.h"
+#include "simulation/faults.h"
 #include "simulation/observe.h"
 #include "simulation/run.h"
 #include "simulation/sensor_watch.h"
@@ -67,6 +68,7 @@ void check_requirements(const simulation::System& system, strength::MarginWatch 
   std::vector<simulation::SummaryValue> values = summary.finish();
   simulation::SensorWatch(system).add_to(values);
   simulation::Control(system).add_to(values);
+  simulation::SafetyWatch(system).add_to(values);
   watch.add_to(values);
   static_cast<void>(simulation::judge(system.scenario.requirements, values));
 }

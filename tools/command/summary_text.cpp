@@ -186,10 +186,13 @@ std::string control_text(const simulation::System& system, const Lookup& of) {
     const std::string& name = system.model().drives[static_cast<std::size_t>(controller.drive)].name;
     text += fmt::format("\nController of {}, a sample every {}\n", name, show(controller.period, "s", "ms"));
     const auto line = [&](const char* label, const std::string& value) { text += fmt::format("  {:<36}{}\n", label, value); };
-    if (std::holds_alternative<model::Loops>(controller.program)) {
+    const auto* loops = std::get_if<model::Loops>(&controller.program);
+    if (!std::holds_alternative<model::HoldRoutine>(controller.program)) {
       line("slowest move settled after", show(of("control_settling." + name), "s", "s"));
       line("overshoot of a move, at most", percent(of("control_overshoot." + name)));
       line("tracking error, largest / rms", fmt::format("{} / {}", show(of("tracking_error." + name), "rad", "deg"), show(of("tracking_error_rms." + name), "rad", "deg")));
+      if (loops && loops->force)
+        line("cord tension less wanted, end / rms", fmt::format("{} / {}", percent(of("force_error." + name)), show(of("force_error_rms." + name), "N", "N")));
     } else {
       line("current that it keeps at the end", show(of("kept_current." + name), "A", "mA"));
       line("slips seen and tightened", fmt::format("{:g}", of("tightened." + name)));
@@ -202,8 +205,9 @@ std::string control_text(const simulation::System& system, const Lookup& of) {
   }
   for (const auto& supply : system.model().supplies)
     if (supply.charge > 0)
-      text += fmt::format("\nSupply {}\n  {:<36}{}\n  {:<36}{:.4g}\n", supply.name, "charge used", show(of("charge." + supply.name), "A.s", "mA·h"),
-                          "runs like this from one charge", of("runs_per_charge." + supply.name));
+      text += fmt::format("\nSupply {}\n  {:<36}{}\n  {:<36}{:.4g}\n  {:<36}{:.4g}, {} each\n", supply.name, "charge used", show(of("charge." + supply.name), "A.s", "mA·h"),
+                          "runs like this from one charge", of("runs_per_charge." + supply.name), "grasps from one charge", of("grasps_per_charge." + supply.name),
+                          show(of("energy_per_grasp"), "J", "J"));
   return text;
 }
 
@@ -297,6 +301,13 @@ std::string summary_text(const simulation::System& system, const simulation::Run
 
   text += sensing_text(system, of);
   text += control_text(system, of);
+  if (!system.scenario.faults.empty()) {
+    heading("Faults");
+    for (const auto& event : result.events)
+      if (event.kind == "fault" || event.kind == "fault-over") text += fmt::format("  {:.4g} s  {} {}\n", event.time, event.subject, event.detail);
+    const double safe = of("safe_after_fault");
+    line("safe after the first one", std::isnan(safe) ? "not by the end of the run" : show(safe, "s", "s"));
+  }
 
   if (!std::isnan(of("release_time")) || !std::isnan(of("remaining_flexion"))) {
     heading("After closing");

@@ -104,6 +104,12 @@ Script control_figure(const Subject& subject) {
                         {{"true", degrees(record.column(drive + "shaft_angle")), "#909090", 1}, {"reading", degrees(record.column(base + "reading")), color(0), 1}},
                         false, 1});
     }
+    if (loops && loops->force)
+      for (const model::Cord& cord : subject.scenario.model.cords)
+        if (const auto* end = std::get_if<model::PulleyEnd>(&cord.path.front()); end && end->drive == controller.drive)
+          panels.push_back({fmt::format("{} tension [N]", shortened(cord.name, 12)),
+                            {{"wanted", record.column(base + "tension_set_point"), "#202020", 2}, {"true, at the pulley", record.column("/cords/" + cord.name + "/tension"), "#909090", 1}},
+                            false, 1});
     Panel current{fmt::format("{} current [A]", shortened(name, 12)), {}, false, 0.05};
     if (loops && loops->current) current.curves.push_back({"set point", record.column(base + "current_set_point"), "#202020", 2});
     if (!loops) current.curves.push_back({"limit asked for", record.column(base + "current_limit"), "#202020", 2});

@@ -41,6 +41,7 @@ std::vector<Mark> marks_of(const Subject& subject) {
       const std::string who = together == 1 ? event.subject : together == drives ? "all drives" : fmt::format("{} drives", together);
       list.push_back({event.time, drives > 1 ? who + ": " + event.detail : event.detail});
     }
+    if (event.kind == "fault" || event.kind == "fault-over") list.push_back({event.time, event.subject + " " + event.detail});
     if (event.kind != "contact") continue;
     // Of a finger of a hand its first touch is enough.
     const std::string finger = model::finger_of(event.subject);

@@ -132,6 +132,8 @@ std::vector<std::string> asked(const Run& run) {
     if (const auto* o = std::get_if<model::CommandOff>(&entry.command)) list.push_back(who + (o->leads == model::Leads::open ? "off, leads open" : "off, leads shorted"));
     if (simulation::for_controller(entry.command)) list.push_back(who + simulation::asked_of_controller(entry.command));
   }
+  for (const auto& event : run.record.events)
+    if (event.kind == "fault") list.push_back(fmt::format("at {:.4g} s: fault of {}: {}", event.time, event.subject, event.detail));
   for (const auto& load : s.loads) {
     const double most = load.force.value.empty() ? 0 : *std::max_element(load.force.value.begin(), load.force.value.end());
     list.push_back(fmt::format("load {}: up to {:.4g} N on {}", load.name, most, load.body));
@@ -354,6 +356,7 @@ Json losses(const Run& run) {
   add("gearhead", {"gear_cone", "gear_drag"});
   add("bends of the cords", {"cord_bends"}, "bend");
   add("inside the cords", {"cord_hysteresis"});
+  add("let go by broken cords", {"cord_faults"});
   add("pins and washers", {"hinge_friction", "hinge_viscous"}, "hinge");
   add("slideways", {"slide_friction", "slide_viscous"}, "slide");
   add("end stops", {"end_stops"});
@@ -491,7 +494,7 @@ Json facts(const Run& run) {
 }
 
 int weight_of(const std::string& kind) {
-  if (kind == "command" || kind == "contact" || kind == "caution") return 3;
+  if (kind == "command" || kind == "contact" || kind == "caution" || kind == "fault" || kind == "fault-over") return 3;
   if (kind == "slack" || kind == "lift-off" || kind == "stop") return 2;
   return 1;
 }
