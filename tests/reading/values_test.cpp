@@ -460,7 +460,8 @@ model::Drive drive_with(const std::string& keys) {
 }
 
 TEST_CASE("values: directions of a limit, their first one turned into the plane") {
-  reading::Source source({{"hold.yaml",
+  using Texts = std::vector<std::pair<std::string, std::string>>;
+  reading::Source source(Texts{{"hold.yaml",
                            "sinewright: limit\nname: x\nscenario: scenario.yaml\ndirections:\n  {object: ball, at: [1 mm, 0 mm, 0 mm], plane: [0, 0, 2], "
                            "first: [0, 3, 4], count: 36, start: 0.5 s, rate: 5 N/s, most: 40 N, more_than: 2 mm, halvings: 4}\n"}});
   const model::LimitStudy study = reading::read_limit(source, "hold.yaml");
@@ -477,7 +478,7 @@ TEST_CASE("values: directions of a limit, their first one turned into the plane"
   CHECK_THAT(task.more_than, WithinRel(2e-3, 1e-12));
   CHECK(task.halvings == 4);
   CHECK(study.place.line == 5);
-  reading::Source plain({{"hold.yaml", "sinewright: limit\nname: x\nscenario: scenario.yaml\ndirections: {object: ball, rate: 5 N/s, most: 40 N}\n"}});
+  reading::Source plain(Texts{{"hold.yaml", "sinewright: limit\nname: x\nscenario: scenario.yaml\ndirections: {object: ball, rate: 5 N/s, most: 40 N}\n"}});
   const auto standard = std::get<model::Directions>(reading::read_limit(plain, "hold.yaml").task);
   CHECK_FALSE(standard.plane);
   CHECK(standard.count == 24);

@@ -28,11 +28,11 @@ fs::path place(const std::string& name) {
 record::LimitRecord sample() {
   record::LimitRecord record{{"0.1.0", "a.yaml", {{"a.yaml", "text"}}, {"x=1"}, 0}, "name", "force of pull", "N", "ramp", false, {{"leads", {"open", "shorted"}}}, {}};
   record::KeptRun run{{"timeline.1.off=open"}, 21.5, 5, true, "complete", 3.5, "flexor", {{"MCP", 0.25}}, {{"a/b", 1, "N", "what"}}, {{"a", "at least 1 N", 2, true, "N"}}, {{1, "slip", "flexor", "starts"}}, {{0, 1}, {2, 21.5}}};
-  record.limits.push_back({{"open"}, true, false, true, 21.5, 0.1, 3.5, "a note", {run}});
+  record.limits.push_back({{"open"}, true, false, true, 21.5, 0.1, 3.5, "a note", {run}, {}, "", 0});
   run.value = std::nan("");
   run.holds = false;
   run.course.clear();
-  record.limits.push_back({{"shorted"}, false, false, true, std::nan(""), std::numeric_limits<double>::infinity(), 4, "none", {run, run}});
+  record.limits.push_back({{"shorted"}, false, false, true, std::nan(""), std::numeric_limits<double>::infinity(), 4, "none", {run, run}, {}, "", 0});
   return record;
 }
 
