@@ -7,6 +7,7 @@
 #include "model/bill.h"
 #include "model/fit.h"
 #include "model/material.h"
+#include "model/packing.h"
 #include "model/shape.h"
 
 namespace sinewright::model {
@@ -145,6 +146,7 @@ struct Body {
   std::vector<Solid> solids;
   std::vector<ContactShape> shapes;    ///< what can touch objects
   Price price = std::nullopt;          ///< of the whole body, in place of what its solids cost
+  std::vector<Occupied> occupies;      ///< what sits in it, for the packing check alone
 
   [[nodiscard]] bool moves() const { return hinge || slide; }
   /// Index of the body that carries it, −1 for a fixed one.

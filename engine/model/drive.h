@@ -5,6 +5,7 @@
 
 #include "model/bill.h"
 #include "model/cord.h"
+#include "model/packing.h"
 #include "model/sensor.h"
 #include "model/shape.h"
 
@@ -39,6 +40,7 @@ struct Motor {
   double highest_housing_temperature = 0;  ///< rating [K], 0: not given
   std::string source;
   Price price = std::nullopt;
+  std::optional<Outline> outline = std::nullopt;
 };
 
 struct Gearhead {
@@ -53,6 +55,7 @@ struct Gearhead {
   double torque_rating = 0;        ///< [N m], 0: not given
   std::string source;
   Price price = std::nullopt;
+  std::optional<Outline> outline = std::nullopt;
 };
 
 /// The pulley's bore on the D-shaped shaft.
@@ -88,6 +91,7 @@ struct Pulley {
   std::optional<Flange> flange = std::nullopt;
   std::optional<SensorCollar> collar = std::nullopt;
   Price price = std::nullopt;
+  std::optional<Outline> outline = std::nullopt;  ///< none: what flange and bore say
 };
 
 /// What a hand may touch of a drive, and for how long.
@@ -109,6 +113,9 @@ struct Drive {
   std::optional<Touch> touch = std::nullopt;
   std::optional<Sensor> sensor = std::nullopt;
   std::optional<CurrentSense> current_sense = std::nullopt;
+  std::optional<ShaftSeat> shaft = std::nullopt;  ///< where all this sits, as the three below for the packing check alone
+  Surroundings inside = std::nullopt;             ///< of all its parts
+  std::vector<Occupied> occupies = {};            ///< what it takes up beside motor, gearhead, pulley and sensor
 };
 
 }  // namespace sinewright::model

@@ -8,6 +8,7 @@
 #include "model/cord.h"
 #include "model/drive.h"
 #include "model/material.h"
+#include "model/packing.h"
 
 namespace sinewright::model {
 
@@ -26,6 +27,7 @@ struct Model {
   std::vector<Drive> drives;
   std::vector<Cord> cords;
   std::vector<BillItem> bill;  ///< what is bought beside all that
+  Packing packing;
 };
 
 }  // namespace sinewright::model

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "model/bill.h"
+#include "model/packing.h"
 
 namespace sinewright::model {
 
@@ -77,6 +78,7 @@ struct Sensor {
   Power power = Power::always;
   double period = 1e-3;  ///< of sampling [s]
   Price price = std::nullopt;
+  std::optional<Outline> outline = std::nullopt;
 };
 
 /// Reads the motor's current, sampled in time.

@@ -2,6 +2,7 @@
 
 #include "reading/describe.h"
 #include "reading/describe_fit.h"
+#include "reading/describe_packing.h"
 
 namespace sinewright::reading {
 namespace {
@@ -249,10 +250,14 @@ Kind<WrittenBody> body() {
            "what can touch objects")
       .may("price", &WrittenBody::price, number(not_negative()), Absent{"that of its solids, by volume"},
            "of the whole body, in the model's currency; 0 for what is there anyway, such as the bench")
+      .may("occupies", &WrittenBody::occupies, occupies(), Absent{"nothing"}, "what sits in the body, in its frame")
       .check([](WrittenBody& value, const Node& node) {
         if (!value.fixed && !value.mass && value.solids.empty())
           throw missing(node, "mass",
                         fmt::format("a {} body has 'mass', or 'solids', or both", value.hinge ? "hinged" : "sliding"));
+        for (const Entry<WrittenOccupied>& entry : value.occupies)
+          if (entry.name == "print")
+            throw complaint(entry.node->key_place(), entry.node->path() + " has the name of the body's own solids", "another name", "");
       });
   return record.kind();
 }
@@ -301,6 +306,7 @@ Kind<WrittenDrive> drive() {
       .may("collar", &Pulley::collar, collar.kind(), Absent{"not checked"}, "for its margin");
   add_build(pulley, &Built<Pulley>::material, &Built<Pulley>::layers);
   add_price(pulley, &Pulley::price);
+  add_outline(pulley, &Pulley::outline, "from radius, flange height and bore length");
   pulley.check([](WrittenPulley& value, const Node& node) {
     value.knot_seat = value.written_seat;
     if (!value.bore || value.radius - value.bore->diameter / 2 - value.wall_eccentricity > 0) return;
@@ -329,11 +335,25 @@ Kind<WrittenDrive> drive() {
       .may("touch", &WrittenDrive::touch, touch.kind(), Absent{"not checked"}, "for the margin of its touch temperature")
       .may("sensor", &WrittenDrive::sensor, sensor(), Absent{"none"}, "what tells the angle of the shaft or the rotor")
       .may("current_sense", &WrittenDrive::current_sense, current_sense(), Absent{"none"}, "what reads the motor's current")
+      .may("shaft", &WrittenDrive::shaft, shaft_seat(), Absent{"not placed"}, "where the shaft sits; for the packing check")
+      .may("inside", &WrittenDrive::inside, surroundings(), Absent{"all that do not move against it"},
+           "bodies whose prints are hollowed out for the drive's parts; [] stands free; for the packing check")
+      .may("occupies", &WrittenDrive::occupies, occupies(), Absent{"nothing"},
+           "what it takes up beside motor, gearhead, pulley and sensor; origin at the shaft's 'at', y along its 'up', z along its 'axis'")
       .check([](WrittenDrive& value, const Node& node) {
         const auto& ring = value.pulley.collar;
         if (!value.sensor || !ring || value.sensor->fit.friction_torque <= ring->torque) return;
         throw not_allowed(*node.find("sensor")->find("fit")->find("friction_torque"),
                           "at most pulley.collar.torque, the largest torque that the sensor asks of its collar");
+      })
+      .check([](WrittenDrive& value, const Node& node) {
+        for (const Entry<WrittenOccupied>& entry : value.occupies)
+          for (const char* taken : {"motor", "gearhead", "pulley", "sensor"})
+            if (entry.name == taken)
+              throw complaint(entry.node->key_place(), entry.node->path() + " has the name of a part of every drive",
+                              "a name of its own", "the size of that part is its 'outline'");
+        if (!value.occupies.empty() && !value.shaft)
+          throw missing(node, "shaft", "where the shaft sits, because 'occupies' counts from there");
       });
   return record.kind();
 }
@@ -464,7 +484,11 @@ Kind<WrittenFinger> finger() {
            "the body of this file that carries the drive; wants 'lead' for the cord that the drive winds")
       .may("lead", &WrittenPlace::lead, list_of(path_point(), "a list of 1 or more points", 1), Absent{"straight, as in the finger's file"},
            "the way of its cord from the pulley to the finger, in the names of this file: the pulley, then bends and guides; it takes the "
-           "place of the pulley at the start of the cord's path");
+           "place of the pulley at the start of the cord's path")
+      .may("shaft", &WrittenPlace::shaft, shaft_seat(), Absent{"not placed, or as in the finger's file where the drive stays"},
+           "where the shaft sits, in the frame of the body that carries it now; for the packing check")
+      .may("inside", &WrittenPlace::inside, surroundings(), Absent{"all that do not move against it"},
+           "bodies of this file whose prints are hollowed out for the drive's parts; for the packing check");
   Record<WrittenFinger> record("finger",
                                "A finger from a model file of its own, seated in this one. Its bodies, joints, drives, cords and supplies get "
                                "its name and a dot before theirs: index.proximal, index.MCP. Materials, lines, motors and the like keep "
@@ -516,6 +540,7 @@ Kind<ModelFile> model_file() {
       .may("fingers", &ModelFile::fingers, named(finger(), "finger"), Absent{"none"}, "fingers from files of their own, which make this a hand")
       .may("bill", &ModelFile::bill, named(item.kind(), "bill item"), Absent{"nothing more"},
            "what is bought beside all that, for the bill of materials")
+      .may("packing", &ModelFile::packing, packing(), Absent{"as its defaults"}, "for the packing check")
       .check([](ModelFile& value, const Node& node) {
         if (value.bodies.empty() && value.fingers.empty())
           throw missing(node, "bodies", "palm, knuckles and phalanges", "a hand that is all fingers needs none; this file has no 'fingers' either");

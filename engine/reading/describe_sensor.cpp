@@ -1,6 +1,6 @@
 #include <limits>
 
-#include "reading/describe.h"
+#include "reading/describe_packing.h"
 
 namespace sinewright::reading {
 namespace {
@@ -143,6 +143,7 @@ Kind<Sensor> sensor() {
            "with_drive: none while the drive is switched off, or before its first command")
       .need("period", &Sensor::period, period(), "time between two samples");
   add_price(record, &Sensor::price);
+  add_outline(record, &Sensor::outline);
   return record.kind();
 }
 

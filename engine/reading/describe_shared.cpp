@@ -1,6 +1,6 @@
 #include <Eigen/Geometry>
 
-#include "reading/describe.h"
+#include "reading/describe_packing.h"
 #include "reading/mesh_file.h"
 
 namespace sinewright::reading {
@@ -336,6 +336,7 @@ Kind<model::Motor> motor() {
         }
       });
   add_price(record, &Motor::price);
+  add_outline(record, &Motor::outline);
   return record.kind();
 }
 
@@ -366,6 +367,7 @@ Kind<model::Gearhead> gearhead() {
           throw missing(node, "torsional_stiffness", "a torsional stiffness, because backlash is given");
       });
   add_price(record, &Gearhead::price);
+  add_outline(record, &Gearhead::outline);
   return record.kind();
 }
 

@@ -22,7 +22,10 @@ using Beside = std::function<std::string(const Name&)>;
 /// @param parts  the parts files in the order of use.
 [[nodiscard]] model::Model resolve_model(const ModelFile& file, const std::vector<PartsFile>& parts, const Forms& forms);
 
-/// The same for a scenario, whose model is resolved already.
+/// Adds to a model what the packing check needs; its bodies, drives and cords are there already, in any order.
+void resolve_packing(const ModelFile& file, const Forms& forms, model::Model& model);
+
+/// A scenario of what is written, whose model is resolved already.
 [[nodiscard]] model::Scenario resolve_scenario(const ScenarioFile& file, model::Model model, const Forms& forms,
                                                const Motions& motions, const Beside& beside_file);
 

@@ -355,6 +355,7 @@ model::Model resolve_model(const ModelFile& file, const std::vector<PartsFile>& 
   resolve_bodies(file, gathered, forms, model);
   resolve_drives(file, gathered, model);
   resolve_cords(file, model);
+  resolve_packing(file, forms, model);
   for (const Entry<model::BillItem>& item : file.bill) {
     model.bill.push_back(item.value);
     model.bill.back().name = item.name;

@@ -47,8 +47,16 @@ void check_unused(const Name& left, const std::string& name, const Seated& finge
   };
   for (const Entry<WrittenBody>& body : finger.file.bodies)
     if (body.value.hinge && body.value.hinge->parent_name.text == name) refuse(fmt::format("the body '{}'", finger.own(body.name)));
-  for (const Entry<WrittenDrive>& drive : finger.file.drives)
+  const auto around = [&](const std::optional<std::vector<Name>>& inside, const std::string& user) {
+    for (const Name& one : inside.value_or(std::vector<Name>{}))
+      if (one.text == name) refuse(fmt::format("'inside' of {}", user));
+  };
+  for (const Entry<WrittenBody>& body : finger.file.bodies)
+    for (const Entry<WrittenOccupied>& thing : body.value.occupies) around(thing.value.inside, thing.node->path());
+  for (const Entry<WrittenDrive>& drive : finger.file.drives) {
     if (drive.value.body.text == name) refuse(fmt::format("the drive '{}', which sits in it,", finger.own(drive.name)));
+    around(drive.value.inside, fmt::format("the drive '{}'", finger.own(drive.name)));
+  }
   for (const Entry<WrittenCord>& cord : finger.file.cords)
     for (const WrittenPoint& point : cord.value.path)
       if (point.in.text == name) refuse(fmt::format("the cord '{}'", finger.own(cord.name)));
@@ -94,6 +102,9 @@ void place_drive(const Entry<WrittenPlace>& place, Seated& finger) {
   if (drive == finger.file.drives.end()) throw unknown_name_key(*place.node, "drive", own_names(finger, finger.file.drives));
   const Name before = drive->value.body;
   if (place.value.body) drive->value.body = *place.value.body;
+  const bool stays = !place.value.body && !place.value.lead;
+  if (!stays || place.value.shaft) drive->value.shaft = place.value.shaft;
+  if (!stays || place.value.inside) drive->value.inside = place.value.inside;
   lead_cord(place, *drive, before, finger);
 }
 
@@ -138,6 +149,18 @@ void seat_finger(const Entry<WrittenFinger>& seat, ModelFile file, ModelFile& ha
   for (Entry<model::BillItem>& item : finger.file.bill)
     item.value.used_for = item.value.used_for.empty() ? seat.name : seat.name + " " + item.value.used_for;
 
+  // How the hand is looked at it says itself; what may touch in a finger the finger's own file knows.
+  if (finger.file.packing && !finger.file.packing->may_touch.empty()) {
+    if (!hand.packing) hand.packing.emplace();
+    const auto gone = [&](const Name& name) {
+      return std::any_of(wanted.leave_out.begin(), wanted.leave_out.end(), [&](const Name& left) {
+        const std::string body = "bodies." + finger.scope + left.node->text;
+        return name.text == body || name.text.starts_with(body + ".");
+      });
+    };
+    for (std::vector<Name>& pair : finger.file.packing->may_touch)
+      if (!gone(pair[0]) && !gone(pair[1])) hand.packing->may_touch.push_back(std::move(pair));
+  }
   append(std::move(finger.file.materials), hand.materials);
   append(std::move(finger.file.surfaces), hand.surfaces);
   append(std::move(finger.file.friction_pairs), hand.friction_pairs);

@@ -69,6 +69,11 @@ struct WrittenSolid {
   double density = 0;
 };
 
+struct WrittenOccupied {
+  WrittenForm shape;
+  std::optional<std::vector<Name>> inside;
+};
+
 struct WrittenShape {
   WrittenForm shape;
   Name surface;
@@ -121,6 +126,7 @@ struct WrittenBody {
   std::vector<WrittenSolid> solids;
   Named<WrittenShape> shapes;
   model::Price price;
+  Named<WrittenOccupied> occupies;
 };
 
 struct WrittenPulley : Built<model::Pulley> {
@@ -134,6 +140,16 @@ struct WrittenDrive {
   std::optional<model::Touch> touch;
   std::optional<model::Sensor> sensor;
   std::optional<model::CurrentSense> current_sense;
+  std::optional<model::ShaftSeat> shaft;
+  std::optional<std::vector<Name>> inside;
+  Named<WrittenOccupied> occupies;
+};
+
+struct WrittenPacking {
+  double clearance = model::Packing{}.clearance;
+  std::vector<std::vector<Name>> may_touch;  // pairs
+  std::optional<double> wrist;
+  std::vector<Name> palm;
 };
 
 struct WrittenPoint {
@@ -172,6 +188,8 @@ struct WrittenCord {
 struct WrittenPlace {
   std::optional<Name> body;
   std::optional<std::vector<WrittenPoint>> lead;
+  std::optional<model::ShaftSeat> shaft;
+  std::optional<std::vector<Name>> inside;
 };
 
 // A finger from a file of its own, on the palm.
@@ -193,6 +211,7 @@ struct ModelFile : Heading, WrittenParts {
   Named<WrittenCord> cords;
   Named<WrittenFinger> fingers;
   Named<model::BillItem> bill;
+  std::optional<WrittenPacking> packing;
 };
 
 struct WrittenObject {

@@ -472,6 +472,72 @@ class Fits(Place):
         self.assertNotIn("Bodies", self.fits()[0])
 
 
+class Packing(Place):
+    """'inspect --packing': collisions, walls and outer size; the examples of the user guide."""
+
+    def packing(self, model, *words):
+        text = self.expect(0, "inspect", "--packing", model, *words).stdout
+        return text, json.loads(self.expect(0, "inspect", "--packing", model, "--json", *words).stdout)
+
+    def guide(self, kind):
+        """The blocks of the user guide that begin like this."""
+        page = (SOURCE / "docs" / "user-guide" / "packing.md").read_text()
+        return [block for block in re.findall(r"(?s)```\w*\n(.*?)```", page) if block.startswith(kind)]
+
+    def test_the_text_shows_the_numbers_of_the_json(self):
+        text, packed = self.packing("models/demo-finger.yaml", "--set", "packing.clearance=4 mm")
+        rows = re.findall(r"(?m)^  (\S.*?) {2,}(\S.*?) +(>? ?-?[\d.]+) +(-?\d+\.\d\d)  (\S.*)$", text)
+        pairs = packed["collisions"] + packed["narrow"]
+        self.assertEqual(len(rows), len(pairs))
+        self.assertGreater(len(pairs), 0)
+        for row, pair in zip(rows, pairs):
+            self.assertEqual((row[0], row[1], row[4]), (pair["a"], pair["b"], pair["posture"]))
+            self.assertAlmostEqual(float(row[3]), 1e3 * pair["gap_smallest_m"], delta=0.00501)
+            if row[2].startswith(">"):
+                self.assertIsNone(pair["gap_straight_m"])
+            else:
+                self.assertAlmostEqual(float(row[2]), 1e3 * pair["gap_straight_m"], delta=0.00501)
+        self.assertEqual(len(packed["postures"]), int(re.search(r"(\d+) postures looked at", text)[1]))
+        length = re.search(r"(?m)^    whole +(\d+\.\d) mm; human 81.8 mm", text)[1]
+        self.assertAlmostEqual(float(length), 1e3 * packed["size"]["fingers"]["proximal"]["length_m"], delta=0.0501)
+        self.assertIn("not certification", text)
+
+    def test_more_steps_look_at_more_postures(self):
+        few, many = (self.packing("models/demo-finger.yaml", "--steps", steps)[1]["postures"] for steps in ("3", "5"))
+        self.assertEqual((len(few), len(many)), (1 + 3 * 2 + 2, 1 + 3 * 4 + 4))  # straight is the first of every range
+
+    def test_the_examples_of_the_guide_are_what_the_program_prints(self):
+        models, shown = self.guide("sinewright: model"), self.guide("four drives")
+        self.assertEqual((len(models), len(shown)), (2, 2))
+        for model, output in zip(models, shown):
+            (self.folder / "models" / "row.yaml").write_text(model)
+            text = self.expect(0, "inspect", "--packing", "models/row.yaml").stdout
+            for line in output.splitlines():
+                if line.strip() != "…":
+                    self.assertIn(line + "\n", text)
+        self.assertIn("Collisions: none\n", text)  # the second one's
+
+    def test_the_drawing_numbers_what_the_list_names(self):
+        (self.folder / "models" / "row.yaml").write_text(self.guide("sinewright: model")[0])
+        text, packed = self.packing("models/row.yaml", "--plot", "drawn")
+        files = [self.folder / name for name in packed["files"]]
+        self.assertEqual([file.suffix for file in files], [".png", ".svg", ".pdf", ".gp"])
+        for file in files:
+            self.assertGreater(file.stat().st_size, 1000)
+        script = files[-1].read_text()
+        pairs = packed["collisions"] + packed["narrow"]
+        for view in range(3):
+            rows = re.search(rf"(?s)\$collision{view} << EOD\n(.*?)EOD", script)[1].splitlines()
+            numbers = [int(row.split()[2]) for row in rows if not row.startswith("#")]
+            self.assertEqual(numbers, list(range(1, 1 + len(packed["collisions"]))))
+        self.assertIn(f"'1  {pairs[0]['a']} · {pairs[0]['b']}: {-1e3 * pairs[0]['gap_smallest_m']:.2f} mm deep'", script)
+
+    def test_a_drawing_without_the_check_is_bad_input(self):
+        self.assertIn("--packing", self.expect(2, "inspect", "models/demo-finger.yaml", "--plot", "drawn").stderr)
+        self.assertIn("--fits", self.expect(2, "inspect", "models/demo-finger.yaml", "--packing", "--fits").stderr)
+        self.assertEqual(self.files(), [])
+
+
 class Parts(Place):
     """'inspect --parts': the bill of materials."""
 

@@ -145,6 +145,58 @@ TEST_CASE("values: inertia of six numbers is xx yy zz xy yz zx") {
   CHECK(inertia == inertia.transpose());
 }
 
+TEST_CASE("values: what takes up room, where the shaft sits and what may touch") {
+  const model::Model model = good().model;
+  const model::Drive& drive = model.drives.at(0);
+  const model::Outline motor = drive.motor.outline.value(), gearhead = drive.gearhead.outline.value();
+  CHECK(motor.round);
+  CHECK_THAT(motor.length, WithinRel(15e-3, 1e-12));
+  CHECK_THAT(motor.width, WithinRel(12e-3, 1e-12));
+  CHECK_THAT(motor.height, WithinRel(10e-3, 1e-12));
+  CHECK_FALSE(gearhead.round);
+  CHECK(gearhead.height == gearhead.width);  // a block without a height is square
+  CHECK_FALSE(drive.pulley.outline);
+  const model::ShaftSeat shaft = drive.shaft.value();
+  check_near(shaft.at, Vector3d(-30e-3, -2.75e-3, 0));
+  check_near(shaft.axis, Vector3d::UnitZ());
+  check_near(shaft.up, Vector3d::UnitX());  // what is written, less its part along the axis
+  CHECK_THAT(shaft.gap, WithinRel(0.5e-3, 1e-12));
+  CHECK(drive.inside.value().empty());
+  const model::Body& tip = model.bodies.at(2);
+  REQUIRE(tip.occupies.size() == 1);
+  CHECK(tip.occupies[0].name == "weight");
+  CHECK_THAT(std::get<model::Sphere>(tip.occupies[0].shape).radius, WithinRel(2e-3, 1e-12));
+  CHECK(tip.occupies[0].inside.value() == std::vector<int>{1});
+  const model::Packing& packing = model.packing;
+  CHECK_THAT(packing.clearance, WithinRel(0.3e-3, 1e-12));
+  CHECK_THAT(packing.wrist.value(), WithinRel(-80e-3, 1e-12));
+  CHECK(packing.palm == std::vector<int>{1, 0});
+  using Of = model::PartName::Of;
+  REQUIRE(packing.may_touch.size() == 3);
+  const auto is = [](const model::PartName& name, Of of, int index, const std::string& part) {
+    return name.of == of && name.index == index && name.part == part;
+  };
+  CHECK(is(packing.may_touch[0].first, Of::body, 2, "weight"));
+  CHECK(is(packing.may_touch[0].second, Of::drive, 0, "motor"));
+  CHECK(is(packing.may_touch[1].first, Of::cord, 1, ""));
+  CHECK(is(packing.may_touch[1].second, Of::body, 0, "print"));
+  CHECK(is(packing.may_touch[2].first, Of::drive, 0, ""));
+  CHECK(is(packing.may_touch[2].second, Of::body, 1, ""));
+}
+
+TEST_CASE("values: a shaft along y has its heights along x, any other along y") {
+  good_files::Texts texts = good_files::all();
+  const std::string old_text = "axis: [0, 0, 3], up: [1, 0, 1]";
+  std::string& text = texts[1].second;
+  const std::size_t at = text.find(old_text);
+  text.replace(at, old_text.size(), "axis: [0, -1, 0]");
+  reading::Source along_y(texts);
+  check_near(reading::read_model(along_y, "model.yaml").drives[0].shaft->up, Vector3d::UnitX());
+  text.replace(at, std::string("axis: [0, -1, 0]").size(), "axis: [3, 4, 0]");
+  reading::Source slanting(texts);
+  check_near(reading::read_model(slanting, "model.yaml").drives[0].shaft->up, Vector3d(-0.8, 0.6, 0));
+}
+
 TEST_CASE("values: drives and cords are resolved") {
   const model::Model model = good().model;
   REQUIRE(model.drives.size() == 1);

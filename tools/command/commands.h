@@ -25,6 +25,8 @@ struct CommonOptions {
 struct InspectOptions {
   bool fits = false;                 ///< print fits and play instead of the rest
   bool parts = false;                ///< print the bill of materials instead of the rest
+  bool packing = false;              ///< print what collides, what is narrow and the outer size instead of the rest
+  std::string plot;                  ///< folder for the drawing of the packing; empty: none
   int steps = 7;                     ///< postures over each range
   std::vector<std::string> posture;  ///< JOINT=ANGLE for the static grip
 };

@@ -8,7 +8,10 @@
 #include "commands.h"
 #include "fits_text.h"
 #include "mesh_text.h"
+#include "packing_text.h"
 #include "parts_text.h"
+#include "plot/figures.h"
+#include "plot/packing_figure.h"
 #include "quantity/quantity.h"
 #include "reading/reading.h"
 #include "model/names.h"
@@ -412,6 +415,19 @@ int inspect_command(const std::string& path, const InspectOptions& inspect, cons
     return done;
   }
   const System system(idle(std::move(read)));
+  if (inspect.packing) {
+    const simulation::PackingReport packed = simulation::packing(system, inspect.steps);
+    PackingPage page = packing_page(system, packed);
+    if (!inspect.plot.empty()) {
+      plot::make_folder(inspect.plot);
+      for (const auto& file : plot::draw(plot::packing_figure(system, packed), inspect.plot, {"png", "svg", "pdf"})) {
+        page.json["files"].push_back(file.string());
+        if (file.extension() != ".gp") page.text += file.string() + "\n";
+      }
+    }
+    print({page.text, page.json}, options);
+    return done;
+  }
   Report report;
   report.json["model"] = system.model().name;
   parts(system, report);

@@ -71,9 +71,12 @@ int main(int argc, char** argv) {
       ->allow_extra_args(false);
   inspect->add_flag("--fits", inspect_options.fits, "print fits of the pins and play at the fingertip, instead of the rest");
   inspect->add_flag("--parts", inspect_options.parts, "print the bill of materials and what it costs, instead of the rest")->excludes("--fits");
+  CLI::Option* packing = inspect->add_flag("--packing", inspect_options.packing, "print what collides or is narrow, and the outer size, instead of the rest")->excludes("--fits")->excludes("--parts");
+  inspect->add_option("--plot", inspect_options.plot, "with --packing: also draw it from three sides into this folder")->needs(packing);
   inspect->footer("Example: sinewright inspect models/demo-finger.yaml --posture MCP=20deg --posture PIP=45deg\n"
                   "         sinewright inspect models/demo-finger.yaml --fits\n"
-                  "         sinewright inspect models/demo-finger.yaml --parts");
+                  "         sinewright inspect models/demo-finger.yaml --parts\n"
+                  "         sinewright inspect models/demo-finger.yaml --packing --plot out/packing");
   inspect->callback([&] { code = sinewright::tool::inspect_command(input, inspect_options, options); });
 
   CLI::App* limit = app.add_subcommand("limit", "find the load or value at which something gives way");
