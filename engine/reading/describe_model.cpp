@@ -169,7 +169,7 @@ Kind<WrittenSlide> slide() {
       .may("viscous", &Slide::viscous, quantity("N.s/m", not_negative()), Default{"0 N·s/m"}, "viscous force per speed")
       .may("spring", &WrittenSlide::spring, spring.kind(), Absent{"no spring"}, "a spring along the axis")
       .check([](WrittenSlide& value, const Node& node) {
-        require_name(*node.find("name"), value.joint.text);
+        require_name(*node.find("name"), node.find("name")->text);
         value.name = value.joint.text;
         take_spring(value);
       });

@@ -46,7 +46,8 @@ void check_unused(const Name& left, const std::string& name, const Seated& finge
     throw not_allowed(*left.node, "a body of the finger's file that nothing else of it needs", user + " needs it");
   };
   for (const Entry<WrittenBody>& body : finger.file.bodies)
-    if (body.value.hinge && body.value.hinge->parent_name.text == name) refuse(fmt::format("the body '{}'", finger.own(body.name)));
+    if ((body.value.hinge && body.value.hinge->parent_name.text == name) || (body.value.slide && body.value.slide->parent_name.text == name))
+      refuse(fmt::format("the body '{}'", finger.own(body.name)));
   const auto around = [&](const std::optional<std::vector<Name>>& inside, const std::string& user) {
     for (const Name& one : inside.value_or(std::vector<Name>{}))
       if (one.text == name) refuse(fmt::format("'inside' of {}", user));

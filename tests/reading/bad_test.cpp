@@ -77,7 +77,7 @@ const Break kBreaks[] = {
   {"scenario.yaml", "duration: 2 s", "duration: 2 s\n@@duration: 3 s", "duration stands twice", "each key once"},
   {"scenario.yaml", "sinewright: scenario\nname: scenario of the reading tests\nmodel: model.yaml\nduration: 2 s\n", "@@sinewright: scenario\nname: x\nmodel: model.yaml\n", "duration is missing", "a time, such as"},
   {"scenario.yaml", "duration: 2 s", "@@duration: ", "duration = (nothing) is not allowed", "after the ':'"},
-  {"model.yaml", "radius: 2 mm}", "@@radus: 2 mm}", "cords.flexor.path.1.radus is not a known key", "nearest known key is 'radius'"},
+  {"model.yaml", "in: knuckle, radius: 2 mm}", "in: knuckle, @@radus: 2 mm}", "cords.flexor.path.1.radus is not a known key", "nearest known key is 'radius'"},
   {"model.yaml", "hinge:\n      name: MCP", "@@hnige:\n      name: MCP", "bodies.phalanx.hnige is not a known key", "nearest known key is 'hinge'"},
   {"model.yaml", "knuckle: {fixed: {at: [1 mm, 2 mm, 3 mm]}, price: 0}", "knuckle: @@{}", "bodies.knuckle: a key is missing", "exactly one of: hinge, slide, fixed"},
   {"model.yaml", "knuckle: {fixed: {at: [1 mm, 2 mm, 3 mm]}, price: 0}", "knuckle: {fixed: {}, @@hinge: {}}", "bodies.knuckle.hinge is not allowed beside fixed", "exactly one of: hinge, slide, fixed"},
@@ -398,7 +398,10 @@ const Break kBreaks[] = {
 
 TEST_CASE("bad files: directions of a limit are refused where they cannot be gone through", "[errors]") {
   const auto message = [](const std::string& task, const std::string& rest = "") {
-    reading::Source source({{"limit.yaml", "sinewright: limit\nname: x\nscenario: scenario.yaml\ndirections: " + task + "\n" + rest}});
+    good_files::Texts texts = good_files::all();
+    for (auto& [name, text] : texts)
+      if (name == "limit.yaml") text = "sinewright: limit\nname: x\nscenario: scenario.yaml\ndirections: " + task + "\n" + rest;
+    reading::Source source(texts);
     try {
       (void)reading::read_limit(source, "limit.yaml");
     } catch (const InvalidInput& error) {
@@ -407,7 +410,7 @@ TEST_CASE("bad files: directions of a limit are refused where they cannot be gon
     return std::string();
   };
   CHECK(message("{object: ball, rate: 5 N/s, most: 40 N}").empty());
-  CHECK_THAT(message("{object: ball, rate: 5 N/s, most: 40 N, count: 2}"), Contains("limit.yaml:4:59") && Contains("directions.count = 2 is not allowed"));
+  CHECK_THAT(message("{object: ball, rate: 5 N/s, most: 40 N, count: 2}"), Contains("limit.yaml:4:60") && Contains("directions.count = 2 is not allowed"));
   CHECK_THAT(message("{object: ball, rate: 5 N, most: 40 N}"), Contains("directions.rate = 5 N is not allowed"));
   CHECK_THAT(message("{object: ball, rate: 5 N/s, most: 0 N}"), Contains("directions.most = 0 N is not allowed") && Contains("> 0"));
   CHECK_THAT(message("{object: ball, rate: 5 N/s, most: 40 N, plane: [1, 0, 0]}"),

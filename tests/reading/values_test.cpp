@@ -101,8 +101,8 @@ TEST_CASE("values: bodies come with parents first, joints and solids resolved") 
   CHECK_THAT(mcp.spring_rest, WithinRel(-kPi / 18, 1e-12));
   const model::Slide& draw = *model.bodies[3].slide;
   CHECK(draw.name == "DRAW");
-  CHECK(draw.parent == 0);
-  CHECK(model.bodies[3].parent() == 0);
+  CHECK(draw.parent == 2);
+  CHECK(model.bodies[3].parent() == 2);
   check_near(draw.at, Vector3d(-20e-3, -5e-3, 0));
   check_near(draw.axis, -Vector3d::UnitX());
   check_near(draw.seat * Vector3d::UnitX(), Vector3d(std::cos(kPi / 30), std::sin(kPi / 30), 0));
@@ -512,10 +512,12 @@ model::Drive drive_with(const std::string& keys) {
 }
 
 TEST_CASE("values: directions of a limit, their first one turned into the plane") {
-  using Texts = std::vector<std::pair<std::string, std::string>>;
-  reading::Source source(Texts{{"hold.yaml",
+  good_files::Texts texts = good_files::all();
+  texts.push_back({"hold.yaml",
                            "sinewright: limit\nname: x\nscenario: scenario.yaml\ndirections:\n  {object: ball, at: [1 mm, 0 mm, 0 mm], plane: [0, 0, 2], "
-                           "first: [0, 3, 4], count: 36, start: 0.5 s, rate: 5 N/s, most: 40 N, more_than: 2 mm, halvings: 4}\n"}});
+                           "first: [0, 3, 4], count: 36, start: 0.5 s, rate: 5 N/s, most: 40 N, more_than: 2 mm, halvings: 4}\n"});
+  texts.push_back({"plain.yaml", "sinewright: limit\nname: x\nscenario: scenario.yaml\ndirections: {object: ball, rate: 5 N/s, most: 40 N}\n"});
+  reading::Source source(texts);
   const model::LimitStudy study = reading::read_limit(source, "hold.yaml");
   const auto& task = std::get<model::Directions>(study.task);
   CHECK(task.object == "ball");
@@ -530,8 +532,7 @@ TEST_CASE("values: directions of a limit, their first one turned into the plane"
   CHECK_THAT(task.more_than, WithinRel(2e-3, 1e-12));
   CHECK(task.halvings == 4);
   CHECK(study.place.line == 5);
-  reading::Source plain(Texts{{"hold.yaml", "sinewright: limit\nname: x\nscenario: scenario.yaml\ndirections: {object: ball, rate: 5 N/s, most: 40 N}\n"}});
-  const auto standard = std::get<model::Directions>(reading::read_limit(plain, "hold.yaml").task);
+  const auto standard = std::get<model::Directions>(reading::read_limit(source, "plain.yaml").task);
   CHECK_FALSE(standard.plane);
   CHECK(standard.count == 24);
   CHECK(standard.start == 0);
