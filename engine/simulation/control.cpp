@@ -402,6 +402,7 @@ void Control::sample(const Stage& stage, const State& state, const Sensing& sens
     unit.last = unit.next++;
     if (unit.readout.down && !starts_again(unit, time, terminals, events)) continue;
     const model::Drive& drive = system_.model().drives[d];
+    if (drive.sensor && !sensing.angles()[d].fresh) continue;  // its power has only just come on: firmware waits for the first sample
     drive::Seen seen{drive.sensor ? sensing.angles()[d].sample.reading : state.q[system_.shafts[d].q_output],
                            drive.current_sense ? sensing.currents()[d].sample.reading : stage.shaft[d].electric.current};
     drive::take(unit.speed, time, seen.angle, controller.speed_filter);

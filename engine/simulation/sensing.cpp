@@ -89,6 +89,7 @@ void Sensing::take_angle(std::size_t d, double time, double shaft, double sensor
   AngleReadout& now = angles_[d];
   now.time = time;
   now.shaft = shaft;
+  now.fresh = true;
   if (fault_[d].kind != SensorFault::Kind::none) {
     now.sample = drive::sample_of_count(*drive.sensor, turns, sensor_rotor, forced_count(d), memory_[d]);
   } else if (const auto* p = std::get_if<model::Potentiometer>(&drive.sensor->kind)) {
@@ -152,6 +153,7 @@ void Sensing::advance(const Stage& stage, const State& state, const std::vector<
           memory_[d] = drive::power_on(*absolute, turns, sensor_rotor_[d]);
       }
       angles_[d].powered = powered;
+      if (!powered) angles_[d].fresh = false;
       const bool on_rotor = drive.sensor->seat == model::Sensor::Seat::rotor;
       for (;;) {
         const double time = static_cast<double>(next_angle_[d]) * drive.sensor->period;

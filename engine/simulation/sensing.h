@@ -18,6 +18,7 @@ struct AngleReadout {
   double shaft = 0;   ///< where the output shaft stood then [rad]
   drive::AngleSample sample;
   bool powered = false;  ///< now; the sample stays the last one that was taken
+  bool fresh = false;    ///< a sample was taken since the power came on
 };
 
 /// The last sample of a drive's current sense.

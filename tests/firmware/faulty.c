@@ -22,7 +22,7 @@ static void step(void *state, const sinewright_inputs *in, sinewright_outputs *o
   out->mode = FAULT == BAD_MODE ? 9 : (int32_t)a->mode;
   out->drive = a->drive;
   out->current_limit = FAULT == BAD_LIMIT ? -1 : a->limit;
-  if (FAULT == NOT_A_NUMBER && in->sample == 5) out->drive = in->set_point_rate / in->set_point_rate;
+  if (FAULT == NOT_A_NUMBER && in->sample == 5) out->drive = (in->time - in->time) / (in->time - in->time);
   if (FAULT == BAD_TOLD) out->told[2] = 1 / in->set_point_rate;
 }
 

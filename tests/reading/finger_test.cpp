@@ -80,7 +80,7 @@ const T& named(const std::vector<T>& list, const std::string& name) {
 
 TEST_CASE("fingers: their bodies, joints, drives, cords and supplies get the finger's name, parts of catalogues do not") {
   const model::Model hand = read_hand();
-  CHECK(hand.bodies.size() == 1 + 2 * 3);
+  CHECK(hand.bodies.size() == 1 + 2 * 4);
   CHECK(hand.drives.size() == 2);
   CHECK(hand.cords.size() == 4);
   CHECK(hand.surfaces.size() == surfaces_of_finger());  // of parts.yaml, once

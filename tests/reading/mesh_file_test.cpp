@@ -118,7 +118,7 @@ TEST_CASE("stl files: the fingerprint is FNV-1a with 64 bits and tells one chang
 }
 
 TEST_CASE("stl files: what is wrong with a mesh is said at the key that names its file", "[errors]") {
-  const std::string place = "model.yaml:59:22: bodies.phalanx.solids.2.stl.file = box.stl is not allowed: ";
+  const std::string place = "model.yaml:61:22: bodies.phalanx.solids.2.stl.file = box.stl is not allowed: ";
   Soup open = box({4, 2, 1});
   open.pop_back();
   CHECK_THAT(message_of(with_stl(binary_stl(open))),

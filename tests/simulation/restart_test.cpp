@@ -88,7 +88,7 @@ TEST_CASE("restart: absolute sensing comes back where it was, relative sensing t
   // It takes the place at which its power came back for zero.
   std::size_t back = 0;
   while (by_relative.time[back] < 0.7) ++back;
-  CHECK_THAT(by_relative.shaft[back], WithinAbs(2, 2 * kStep));
+  CHECK_THAT(by_relative.shaft[back], WithinAbs(2, 0.01));  // it coasts a little without power
   CHECK_THAT(by_relative.shaft.back(), WithinAbs(by_relative.shaft[back] + 2, 2 * kStep));
   const auto told = details(by_relative, "control");
   REQUIRE(told.size() == 2);
@@ -140,10 +140,10 @@ TEST_CASE("restart: homing finds the taut cord by its current", "[analytic]") {
   auto scenario = slack_cord(slack);
   auto loops = position_loop(4, 0, 0.05);
   model::Homing homing;
-  homing.voltage = 0.5;
+  homing.voltage = 0.12;
   homing.current = 0.1;
   homing.time = 3e-3;
-  homing.give_up = 3;
+  homing.give_up = 60;
   // The pull that this current makes at rest, and how far the cord then is wound: see faults_test.cpp.
   const double kn = gain_of(scenario.model.drives[0]), pull = kn * 0.1 / radius;
   homing.angle = slack / radius + 0.1 / radius * std::log1p(pull / 60);
@@ -151,7 +151,7 @@ TEST_CASE("restart: homing finds the taut cord by its current", "[analytic]") {
   scenario.controllers = {controller_of(loops, 1e-3)};
   scenario.controllers[0].speed_filter = 2e-3;
   scenario.timeline = {{0.1, 0, model::SetPosition{wanted, model::MoveMinimumJerk{0.5}}}};
-  scenario.duration = 3;
+  scenario.duration = 80;
   // From wherever it begins: moved there by voltage before.
   for (const double before : {0.0, 0.1, -0.1}) {
     auto moved = scenario;
@@ -194,6 +194,7 @@ TEST_CASE("force by current: the cord's tension comes to what was asked, rising 
   auto drive = parts::lossy_drive();
   drive.motor.viscous_drag = 2e-5;  // slow, so that no momentum winds on
   scenario.model.drives[0] = drive;
+  scenario.model.lines = {parts::stiff_line(6000)};
   model::Loops loops;
   loops.current = model::Loop{0.5, 300, 0, 0, model::no_limit};
   loops.force = model::ForceByCurrent{drive.pulley.radius, drive.gearhead.ratio, drive.motor.torque_constant, drive.gearhead.forward_efficiency,
