@@ -174,7 +174,7 @@ std::vector<CordPiece> cord_pieces(const System& system, const dynamics::Kinemat
     for (int s = 1; s <= chords && (leaves - meets).norm() > 0; ++s) {
       const double share = static_cast<double>(s) / chords;
       const Vector3d next = center + axis.dot(meets) * axis + Eigen::AngleAxisd(share * angle, axis) * start + share * along * axis;
-      pieces.push_back({last, next, here, here, static_cast<int>(i)});
+      pieces.push_back({last, next, here, here, static_cast<int>(i), before, body_of(cord.path[i + 1])});
       last = next;
     }
     ++k;

@@ -47,6 +47,7 @@ struct CordPiece {
   Eigen::Vector3d from = Eigen::Vector3d::Zero(), to = Eigen::Vector3d::Zero();
   int body_from = -1, body_to = -1;  ///< that carry the path's points at its ends
   int point = 0;                     ///< index of the path's point before it
+  int body_before = -1, body_after = -1;  ///< of a chord: that carry the path's points on either side of the guide, else −1
 };
 
 /// A cord's way in a posture. Chords round guides span 7.5° at most: they cut inside the arc by 0.22 % of its radius at most.

@@ -119,7 +119,10 @@ class Rules {
   }
 
   [[nodiscard]] bool apart(int cord, const CordPiece& piece, const PackedPart& part) const {
-    if (part.kind == PackedPart::Kind::print) return group(piece.body_from) != group(part.body) && group(piece.body_to) != group(part.body);
+    if (part.kind == PackedPart::Kind::print) {
+      const auto runs_in = [&](int body) { return body >= 0 && group(body) == group(part.body); };
+      return !runs_in(piece.body_from) && !runs_in(piece.body_to) && !runs_in(piece.body_before) && !runs_in(piece.body_after);
+    }
     return !(part.part == "pulley" && part.kind == PackedPart::Kind::shaft && part.drive == system_.cords[at(cord)].drive);
   }
   [[nodiscard]] bool may_touch(int cord, const PackedPart& part) const {

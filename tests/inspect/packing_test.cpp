@@ -384,11 +384,11 @@ TEST_CASE("packing: a phalanx on its parent is no collision, on the next but one
   for (auto& body : m.bodies)
     if (body.hinge) {
       body.solids = {{Capsule{{0, 0, 0}, {24e-3, 0, 0}, 7e-3}, 930}};
-      body.hinge->stops = model::EndStops{0, 100 * degree, 1, 0};
+      body.hinge->stops = model::EndStops{0, 120 * degree, 1, 0};
     }
   m.packing.clearance = 2e-3;
   const PackingReport report = packing(System(scenario), 11);
-  // The third folds back onto the first: pins 25 mm apart, turned by 200 degrees in all.
+  // The third folds back onto the first: pins 25 mm apart, turned by 240 degrees in all.
   REQUIRE(report.collisions.size() == 1);
   CHECK(find(report.collisions, "phalanx 1", "phalanx 3") != nullptr);
   CHECK(report.collisions[0].posture == "finger closing 100 %");
@@ -432,15 +432,16 @@ TEST_CASE("packing: a cord runs in the prints that move with its ends, not in ot
 }
 
 TEST_CASE("packing: round a guide a cord keeps its arc") {
-  // Half a turn round a guide of 10 mm: a ball just inside the arc, where a straight chord would not pass.
-  model::Scenario scenario = bench({Sphere{{8e-3, 0, 0}, 1e-3}});
+  // A quarter turn round a guide of 10 mm: a ball just inside the arc, where a straight chord would not pass.
+  const double inside = 8e-3 * std::sqrt(0.5);
+  model::Scenario scenario = bench({Sphere{{inside, inside, 0}, 1e-3}});
   auto& m = scenario.model;
   m.lines = {parts::stiff_line()};
   m.lines[0].diameter = 0.5e-3;
   model::Cord cord;
   cord.name = "pull";
   cord.line = 0;
-  cord.path = {model::Anchor{0, {-40e-3, 10e-3, 0}}, model::Guide{0, {0, 0, 0}, Vector3d::UnitZ(), 10e-3, {1, 0, 0}, 1}, model::Anchor{0, {-40e-3, -9.99e-3, 0}}};
+  cord.path = {model::Anchor{0, {-40e-3, 10e-3, 0}}, model::Guide{0, {0, 0, 0}, Vector3d::UnitZ(), 10e-3, {1, 1, 0}, 1}, model::Anchor{0, {10e-3, -40e-3, 0}}};
   m.cords = {cord};
   // Centre to arc 2 mm, less both radii; the chords cut inside by 0.22 % of 10 mm at most.
   CHECK_THAT(only_gap(scenario), WithinAbs(2e-3 - 1e-3 - 0.25e-3, 0.0022 * 10e-3));

@@ -185,7 +185,7 @@ TEST_CASE("restart: homing that finds nothing gives up and switches off") {
   CHECK_THAT(told[0], Contains("pays out"));
   CHECK_THAT(told[1], Contains("winds"));
   CHECK_THAT(told[2], Contains("switches off: finds no zero"));
-  CHECK_THAT(time_of(seen, "finds no zero"), WithinAbs(0.4, 1e-9));
+  CHECK_THAT(time_of(seen, "finds no zero"), WithinAbs(0.4 + 1e-3, 1e-9));  // from the first sample of a sensor that has just got power
   CHECK(seen.first.at("/drives/flexor/current").back() == 0);
 }
 
