@@ -1,5 +1,7 @@
 // A grasp that is held for an hour.
 
+#include <algorithm>
+#include <array>
 #include <cmath>
 
 #include <catch2/catch.hpp>
@@ -44,6 +46,34 @@ TEST_CASE("an hour: a hold routine that holds without current keeps every joint 
 
 namespace {
 
+// Whether coordinates hover or creep: how far they went from where they were first, and by how much their means over the two halves of
+// the time after that differ.
+class Drift {
+ public:
+  explicit Drift(double begin, double end) : begin_(begin), middle_((begin + end) / 2) {}
+
+  void look(double time, const Eigen::VectorXd& q) {
+    if (time < begin_) return;
+    if (first_.size() == 0) {
+      first_ = q;
+      sum_[0] = sum_[1] = Eigen::VectorXd::Zero(q.size());
+    }
+    farthest_ = std::max(farthest_, (q - first_).cwiseAbs().maxCoeff());
+    const std::size_t half = time < middle_ ? 0 : 1;
+    sum_[half] += q - first_;
+    ++count_[half];
+  }
+  [[nodiscard]] double farthest() const { return farthest_; }
+  [[nodiscard]] double creep() const { return (sum_[1] / count_[1] - sum_[0] / count_[0]).cwiseAbs().maxCoeff(); }
+
+ private:
+  double begin_, middle_;
+  Eigen::VectorXd first_;
+  std::array<Eigen::VectorXd, 2> sum_;
+  std::array<double, 2> count_{};
+  double farthest_ = 0;
+};
+
 // A ball, its weight 3 mm off its middle, between a fixed plate and a jaw that a cord draws; the drive is off and its gear train holds.
 // Two points carry it, so each share follows from the balance of moments.
 constexpr double kRadius = 10e-3, kOffset = 3e-3, kMass = 0.05, g = 9.81;
@@ -87,26 +117,30 @@ model::Scenario held_ball() {
 
 }  // namespace
 
-TEST_CASE("an hour: a ball between two points stays where it is to the bit, and each point carries what statics says", "[scenarios]") {
+TEST_CASE("an hour: a ball between two points hovers within a nanometre and does not creep, and each point carries what statics says", "[scenarios]") {
+  // Contacts are elastic while they stick, so the ball is held by stiff springs and is resolved to so much; it has no row of dry
+  // friction of its own, as joints and shafts have.
   parts::Walk walk(held_ball());
   walk.to(60);
   const auto object = walk.system.tree.links[static_cast<std::size_t>(walk.system.link_of_object[0])];
-  const Eigen::VectorXd early = walk.state.q;
-  const auto tension = walk.stepper.stage().chain[0].tension[0];
+  const double shaft = walk.shaft();
+  Drift drift(60, 3600);
   int steps = 0;
-  walk.to(3600, [&] { ++steps; });
+  walk.to(3600, [&] {
+    ++steps;
+    drift.look(walk.state.time, walk.state.q);
+  });
   CHECK(steps >= 3540);
-  CHECK(std::abs(early[object.q + 1]) < 1e-4);  // it hangs there, and did not fall
-  for (int i = 0; i < walk.state.q.size(); ++i) {
-    CAPTURE(i);
-    CHECK(walk.state.q[i] == early[i]);
-  }
-  CHECK(walk.stepper.stage().chain[0].tension[0] == tension);
+  CHECK(std::abs(walk.state.q[object.q + 1]) < 1e-4);  // it hangs there, and did not fall
+  CHECK(drift.farthest() < 1e-9);
+  CHECK(drift.creep() < 1e-11);
+  CHECK(walk.shaft() == shaft);
 
   const auto& stage = walk.stepper.stage();
   const auto& plate = stage.contact[0];
   const auto& jaw = stage.contact[1];
   const auto& pose = stage.kinematics.pose[static_cast<std::size_t>(walk.system.link_of_object[0])];
+  const double tension = stage.chain[0].tension[0];
   const double weight = kMass * g, span = jaw.point.x() - plate.point.x(), lever = (pose * model::Vector3d(kOffset, 0, 0)).x() - plate.point.x();
   // The forces are those on the bodies, so their friction points down.
   CHECK_THAT(-jaw.force.y(), WithinRel(weight * lever / span, 1e-6));
@@ -116,22 +150,27 @@ TEST_CASE("an hour: a ball between two points stays where it is to the bit, and 
   CHECK_THAT(plate.normal_force, WithinRel(tension, 1e-6));
 }
 
-TEST_CASE("an hour: a bottle in the finger stays where it is, with the power off", "[scenarios]") {
+TEST_CASE("an hour: with the power off a finger keeps its bits, and the bottle in it hovers within a nanometre and does not creep", "[scenarios]") {
   reading::Source source;
   model::Scenario scenario = reading::read_scenario(source, SINEWRIGHT_SOURCE_DIR "/scenarios/grasp-free.yaml", {"duration=3600 s", "solver.max_step=1 s"});
   const simulation::System system(scenario);
   simulation::RunListener listener;
-  Eigen::VectorXd early, late;
+  std::vector<double> early, late;
+  Drift drift(60, 3600);
   listener.step = [&](const simulation::Stage&, const simulation::State& state) {
+    drift.look(state.time, state.q);
     if (state.time < 60) return false;
-    if (early.size() == 0) early = state.q;
-    late = state.q;
+    late = {state.q[system.shafts[0].q_output]};
+    for (const auto& hinge : system.hinges) late.push_back(state.q[system.tree.links[static_cast<std::size_t>(hinge.link)].q]);
+    if (early.empty()) early = late;
     return false;
   };
   const auto result = simulation::run(system, listener);
   REQUIRE(result.complete);
-  REQUIRE(early.size() > 0);
-  CHECK((late - early).cwiseAbs().maxCoeff() == 0);
+  REQUIRE(early.size() == 4);
+  CHECK(early == late);
+  CHECK(drift.farthest() < 1e-9);
+  CHECK(drift.creep() < 1e-12);
   for (const auto& value : result.summary)
     if (value.key == "held_force") CHECK(value.value > 10);
 }

@@ -65,7 +65,7 @@ model::Directions task(int count) {
   task.rate = 20;
   task.most = 60;
   task.more_than = 0.3e-3;
-  task.halvings = 6;
+  task.halvings = 9;
   return task;
 }
 
@@ -84,7 +84,7 @@ TEST_CASE("directions: a ball in a vice is held as the friction cones of its two
     const double angle = 2 * pi * static_cast<double>(i) / 16;
     CAPTURE(angle * 180 / pi);
     const study::Pull pull = study::pull_in(vice(), asked, directions[i], {});
-    const study::Answer answer = study::answer_ramp(pull.scenario, pull.ramp, 5e-3, {});
+    const study::Answer answer = study::answer_ramp(pull.scenario, pull.ramp, 1e-3, {});
     if (i == 8) {  // into the fixed plate: nothing gives
       CHECK_FALSE(answer.found);
       CHECK(answer.ended_early == 0);
@@ -92,7 +92,9 @@ TEST_CASE("directions: a ball in a vice is held as the friction cones of its two
     }
     REQUIRE(answer.found);
     CHECK(answer.settled);
-    CHECK_THAT(answer.value, WithinRel(held(angle), 1e-2));
+    // What is left is the force that rises on while the ball covers the way that counts as lost: it shrinks with the rate.
+    CHECK_THAT(answer.value, WithinRel(held(angle), 5e-3));
+    CHECK(answer.value > held(angle));
     if (answer.value < least) {
       least = answer.value;
       worst_angle = angle;
@@ -107,7 +109,7 @@ TEST_CASE("directions: a ball in a vice is held as the friction cones of its two
   }
   // The worst is not straight across but a little toward the jaw: tan = 1 / (2 mu), at 51 deg from x.
   CHECK_THAT(std::abs(std::remainder(worst_angle, 2 * pi)) * 180 / pi, WithinAbs(std::atan(1 / (2 * kFriction)) * 180 / pi, 360.0 / 16));
-  CHECK_THAT(least, WithinRel(2 * kFriction * kPress / std::hypot(1, 2 * kFriction), 3e-2));
+  CHECK_THAT(least, WithinRel(2 * kFriction * kPress / std::hypot(1, 2 * kFriction), 1e-2));
 }
 
 TEST_CASE("directions: twice the press or twice the friction moves the curve as statics says") {
@@ -118,14 +120,14 @@ TEST_CASE("directions: twice the press or twice the friction moves the curve as 
   const auto directions = study::directions_of(asked);
   const auto value = [&](const model::Scenario& s, std::size_t i) {
     const study::Pull pull = study::pull_in(s, asked, directions[i], {});
-    return study::answer_ramp(pull.scenario, pull.ramp, 5e-3, {}).value;
+    return study::answer_ramp(pull.scenario, pull.ramp, 1e-3, {}).value;
   };
-  CHECK_THAT(value(scenario, 0), WithinRel(2 * kPress, 1e-2));
-  CHECK_THAT(value(scenario, 1), WithinRel(4 * kFriction * kPress, 1e-2));
+  CHECK_THAT(value(scenario, 0), WithinRel(2 * kPress, 5e-3));
+  CHECK_THAT(value(scenario, 1), WithinRel(4 * kFriction * kPress, 5e-3));
   scenario = vice();
   scenario.model.pairs[0].friction = 2 * kFriction;
-  CHECK_THAT(value(scenario, 0), WithinRel(kPress, 1e-2));
-  CHECK_THAT(value(scenario, 1), WithinRel(4 * kFriction * kPress, 1e-2));
+  CHECK_THAT(value(scenario, 0), WithinRel(kPress, 5e-3));
+  CHECK_THAT(value(scenario, 1), WithinRel(4 * kFriction * kPress, 5e-3));
 }
 
 TEST_CASE("directions: of a plane they go evenly round it by the right-hand rule, of the sphere each has the same room") {
