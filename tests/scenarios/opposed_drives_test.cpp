@@ -58,7 +58,7 @@ name: close and open by two drives
 model: models/finger.yaml
 duration: 2.5 s
 timeline:
-  - {at: 0.1 s, drive: extensor, voltage: -6 V}
+  - {at: 0.1 s, drive: extensor, voltage: -1.5 V}
   - {at: 0.1 s, drive: flexor, voltage: 6 V}
   - {at: 0.9 s, drive: extensor, off: open}
   - {at: 1.2 s, drive: flexor, voltage: -6 V}
