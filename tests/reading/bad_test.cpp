@@ -216,7 +216,7 @@ const Break kBreaks[] = {
   {"model.yaml", "viscous: 0.02 N·s/m", "viscous: @@0.02 N·m·s/rad", "bodies.yoke.slide.viscous = 0.02 N·m·s/rad is not allowed", "measures something else"},
   {"model.yaml", "name: DRAW\n      parent: tip", "name: DRAW\n      parent: @@knukle", "bodies.yoke.slide.parent = knukle is not allowed", "nearest known body is 'knuckle'"},
   {"model.yaml", "name: DRAW", "name: @@MCP", "bodies.yoke.slide.name = MCP is not allowed", "a joint name of its own"},
-  {"model.yaml", "    mass: {mass: 3 g, inertia: [1 g·cm², 1 g·cm², 1 g·cm²]}\n", "", "bodies.yoke.mass is missing", "a sliding body has 'mass'"},
+  {"model.yaml", "  yoke:\n    slide:\n      name: DRAW\n      parent: tip\n      at: [-20 mm, -5 mm, 0 mm]\n      axis: [-2, 0, 0]\n      turned: {by: 6 deg}\n      slideway: {friction: {static: 0.26, kinetic: 0.18}, length: 12 mm, preload: 0.4 N}\n      stops: {range: [-1 mm, 14 mm], stiffness: 20 N/mm, damping: 5 s/m}\n      viscous: 0.02 N·s/m\n      spring: {stiffness: 30 N/m, rest: 2.5 mm}\n    mass: {mass: 3 g, inertia: [1 g·cm², 1 g·cm², 1 g·cm²]}\n", "  @@yoke:\n    slide:\n      name: DRAW\n      parent: tip\n      at: [-20 mm, -5 mm, 0 mm]\n      axis: [-2, 0, 0]\n      turned: {by: 6 deg}\n      slideway: {friction: {static: 0.26, kinetic: 0.18}, length: 12 mm, preload: 0.4 N}\n      stops: {range: [-1 mm, 14 mm], stiffness: 20 N/mm, damping: 5 s/m}\n      viscous: 0.02 N·s/m\n      spring: {stiffness: 30 N/m, rest: 2.5 mm}\n", "bodies.yoke.mass is missing", "a sliding body has 'mass'"},
   {"model.yaml", "range: [-5 deg, 90 deg]", "range: [90 deg, @@-5 deg]", "bodies.phalanx.hinge.stops.range.1 = -5 deg is not allowed", "above the lower one"},
   {"model.yaml", "pin_axis: [0, 0, 2]", "pin_axis: @@[0, 0, 0]", "bodies.phalanx.hinge.pin_axis = (a list of 3) is not allowed", "not all zero"},
   {"model.yaml", "mass: 5 g", "mass: @@0 g", "bodies.tip.mass.mass = 0 g is not allowed", "> 0"},
@@ -304,7 +304,7 @@ const Break kBreaks[] = {
   {"scenario.yaml", "  knob:\n    at: [0 mm, -90 mm, 0 mm]\n    stl: {file: box.stl, unit: mm}", "  knob:\n    sphere: {radius: 5 mm}\n    @@stl: {file: box.stl, unit: mm}", "objects.knob.stl is not allowed beside sphere", "exactly one of"},
   // scenarios
     {"scenario.yaml", "start: {MCP: 5 deg,", "start: {@@MPC: 5 deg,", "start.MPC: there is no such joint", "nearest known joint is 'MCP'"},
-  {"scenario.yaml", "start: {MCP: 5 deg}", "start: {MCP: @@100 deg}", "start.MCP = 100 deg is not allowed", "within the end stops, -5 deg to 90 deg"},
+  {"scenario.yaml", "start: {MCP: 5 deg", "start: {MCP: @@100 deg", "start.MCP = 100 deg is not allowed", "within the end stops, -5 deg to 90 deg"},
   {"scenario.yaml", "- {at: 0.1 s, drive: flexor, voltage: 6 V}", "- {at: @@3 s, drive: flexor, voltage: 6 V}", "timeline.1.at = 3 s is not allowed", "from 0 s to the duration, 2 s"},
   {"scenario.yaml", "- {at: 0.1 s, drive: flexor, voltage: 6 V}", "- {at: @@-1 s, drive: flexor, voltage: 6 V}", "timeline.1.at = -1 s is not allowed", ">= 0"},
   {"scenario.yaml", "- {at: 0.1 s, drive: flexor, voltage: 6 V}", "- {at: 0.1 s, drive: @@extensor, voltage: 6 V}", "timeline.1.drive = extensor is not allowed: there is no such drive", "the name of a drive: flexor"},
