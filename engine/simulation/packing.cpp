@@ -20,6 +20,7 @@ using model::PartName;
 constexpr double degree = std::numbers::pi / 180;
 constexpr double infinity = std::numeric_limits<double>::infinity();
 constexpr double least_seen = 5e-3;  // [m]
+constexpr double rounding = 1e-9;    // [m]
 
 std::size_t at(int index) { return static_cast<std::size_t>(index); }
 
@@ -120,7 +121,8 @@ class Rules {
 
   [[nodiscard]] bool apart(int cord, const CordPiece& piece, const PackedPart& part) const {
     if (part.kind == PackedPart::Kind::print) {
-      const auto runs_in = [&](int body) { return body >= 0 && group(body) == group(part.body); };
+      // In its own body, and through the lugs of the joints on either side of it.
+      const auto runs_in = [&](int body) { return body >= 0 && (group(body) == group(part.body) || neighbours(body, part.body)); };
       return !runs_in(piece.body_from) && !runs_in(piece.body_to) && !runs_in(piece.body_before) && !runs_in(piece.body_after);
     }
     return !(part.part == "pulley" && part.kind == PackedPart::Kind::shaft && part.drive == system_.cords[at(cord)].drive);
@@ -165,7 +167,10 @@ class Gaps {
     auto [entry, fresh] = pairs_.try_emplace({a, b});
     Entry& known = entry->second;
     if (straight) known.straight = std::min(known.straight, points.gap);
-    if (points.gap >= known.smallest) return;
+    if (points.gap > known.smallest - rounding) {  // of equal postures the first is told
+      known.smallest = std::min(known.smallest, points.gap);
+      return;
+    }
     known.smallest = points.gap;
     known.posture = posture.name;
     known.when_straight = straight;

@@ -63,7 +63,8 @@ struct PackingReport {
 ///
 /// - prints that do not move against each other, or hang on each other by a joint (lugs are not described);
 /// - a part and the prints that `inside` names for it; motor, gearhead, pulley and sensor of one drive;
-/// - a cord and the prints that move with either end of the span (its channel is drawn there), and its own pulley;
+/// - a cord and the prints that move with either end of the span (its channel is drawn there) or hang on those by a joint (lugs), and
+///   its own pulley;
 /// - what Packing::may_touch says.
 ///
 /// Laws and limits: docs/theory/packing.md.

@@ -532,6 +532,13 @@ class Packing(Place):
             self.assertEqual(numbers, list(range(1, 1 + len(packed["collisions"]))))
         self.assertIn(f"'1  {pairs[0]['a']} · {pairs[0]['b']}: {-1e3 * pairs[0]['gap_smallest_m']:.2f} mm deep'", script)
 
+    def test_the_demo_finger_is_what_the_guide_shows(self):
+        text = self.packing("models/demo-finger.yaml")[0]
+        lines = [line for line in self.guide("demo finger: packing")[0].splitlines() if line.strip() != "…"]
+        self.assertGreater(len(lines), 6)
+        for line in lines:
+            self.assertIn(" ".join(line.split()), " ".join(text.split()))
+
     def test_a_drawing_without_the_check_is_bad_input(self):
         self.assertIn("--packing", self.expect(2, "inspect", "models/demo-finger.yaml", "--plot", "drawn").stderr)
         self.assertIn("--fits", self.expect(2, "inspect", "models/demo-finger.yaml", "--packing", "--fits").stderr)
