@@ -193,6 +193,7 @@ bool tells_tip(const System& system, std::size_t drive) {
   for (int s = 0; s < system.cords[cord].path.span_count(); ++s)
     if (rides_on_slide(system.model(), system.cords[cord].path.span_bodies(s).second)) return false;
   const std::vector<std::size_t> moved = hinges_moved_by(system, cord);
+  if (moved.empty()) return false;  // tied to the palm: there is no fingertip
   for (std::size_t c = 0; c < system.cords.size(); ++c) {
     if (c == cord || system.cords[c].drive < 0) continue;
     for (const std::size_t hinge : hinges_moved_by(system, c))

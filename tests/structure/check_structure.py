@@ -131,6 +131,23 @@ def cycle_faults(graph):
     return faults
 
 
+def installed_headers(root):
+    """Those that the floors list as HEADERS, which is what an installed engine consists of."""
+    for listing in sorted((root / "engine").glob("*/CMakeLists.txt")):
+        for names in re.findall(r"\bHEADERS\b([^)]*?)(?:\b(?:SOURCES|BELOW|PUBLIC|PRIVATE)\b|\))", listing.read_text(encoding="utf-8")):
+            for name in names.split():
+                yield f"engine/{listing.parent.name}/{name}"
+
+
+def installation_faults(root, graph):
+    installed = set(installed_headers(root))
+    for header in sorted(installed):
+        for number, target in graph.get(header, []):
+            if target not in installed:
+                yield (f"{header}:{number}: is installed and includes {target}, which is not; "
+                       f"needed: that one among the HEADERS of its floor")
+
+
 def library_faults(root):
     for folder in ("engine", "tools", "tests"):
         for path in sources(root / folder):
@@ -159,8 +176,8 @@ def output_faults(root):
 def all_faults(root):
     root = Path(root).resolve()
     upward, graph = include_faults(root)
-    return [*top_level_faults(root), *floor_faults(root), *upward, *cycle_faults(graph), *library_faults(root),
-            *output_faults(root)]
+    return [*top_level_faults(root), *floor_faults(root), *upward, *cycle_faults(graph), *installation_faults(root, graph),
+            *library_faults(root), *output_faults(root)]
 
 
 def main(arguments):

@@ -61,6 +61,13 @@ class StructureCheck(unittest.TestCase):
     def test_a_header_that_is_not_there(self):
         self.expect({"engine/record/reader.cpp": '#include "model/gone.h"\n'}, "model/gone.h", "not in engine/")
 
+    def test_an_installed_header_that_needs_one_that_is_not(self):
+        floor = "sinewright_floor(model\n  SOURCES a.cpp\n  HEADERS {}\n  BELOW quantity)\n"
+        headers = {"engine/model/a.h": '#include "model/b.h"\n', "engine/model/b.h": "#pragma once\n"}
+        self.expect({**headers, "engine/model/CMakeLists.txt": floor.format("a.h")},
+                    "engine/model/a.h:1:", "includes engine/model/b.h, which is not")
+        self.assertEqual(faults_with({**headers, "engine/model/CMakeLists.txt": floor.format("b.h a.h")}), [])
+
     def test_each_library_outside_its_floor(self):
         for header, home in [("btBulletCollisionCommon.h", "contact"), ("LinearMath/btScalar.h", "contact"),
                              ("BulletCollision/CollisionShapes/btBoxShape.h", "contact"),
