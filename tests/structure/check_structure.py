@@ -173,11 +173,21 @@ def output_faults(root):
                        "needed: return it, throw it, or call a callable of the caller's")
 
 
+def text_faults(root):
+    """Marks of text that was to be filled in."""
+    for path in sorted([*root.glob("*.md"), *(root / "docs").rglob("*.md"), *(root / "models").rglob("*.yaml"),
+                        *(root / "scenarios").rglob("*.yaml")]):
+        for number, line in enumerate(path.read_text(encoding="utf-8").split("\n"), start=1):
+            match = re.search(r"@@\w*@@|\b(TODO|FIXME|TBD)\b", line)
+            if match:
+                yield f"{path.relative_to(root).as_posix()}:{number}: {match.group(0)}; needed: the text itself"
+
+
 def all_faults(root):
     root = Path(root).resolve()
     upward, graph = include_faults(root)
     return [*top_level_faults(root), *floor_faults(root), *upward, *cycle_faults(graph), *installation_faults(root, graph),
-            *library_faults(root), *output_faults(root)]
+            *library_faults(root), *output_faults(root), *text_faults(root)]
 
 
 def main(arguments):

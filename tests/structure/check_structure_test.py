@@ -86,6 +86,11 @@ class StructureCheck(unittest.TestCase):
                 self.expect({"engine/model/body.cpp": f"\nvoid f() {{ {code} }}\n"},
                             "engine/model/body.cpp:2:", "standard output")
 
+    def test_text_that_is_still_to_be_written(self):
+        for mark in ("@@FORCE@@", "TODO: numbers"):
+            with self.subTest(mark=mark):
+                self.expect({"docs/user-guide/run.md": f"# Run\n\n{mark}\n"}, "docs/user-guide/run.md:3:", "the text itself")
+
     def test_a_stranger_at_the_top_level(self):
         self.expect({"scripts/x.sh": ""}, "scripts: does not belong")
 
