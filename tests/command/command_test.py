@@ -539,6 +539,17 @@ class Packing(Place):
         for line in lines:
             self.assertIn(" ".join(line.split()), " ".join(text.split()))
 
+    def test_the_demo_hands_drives_fit(self):
+        text, packed = self.packing("models/demo-hand.yaml")
+        bought = ("motor", "gearhead", "pulley", "sensor")
+        for pair in packed["collisions"]:
+            self.assertTrue(pair["gap_straight_m"] is None or pair["gap_straight_m"] > 0, pair)
+            self.assertFalse(pair["a"].endswith(bought) or pair["b"].endswith(bought), pair)
+        self.assertNotIn("drives.", text.splitlines()[1])  # what is not described
+        # The index finger's drive a little further forward is met by the base of the thumb.
+        moved = self.packing("models/demo-hand.yaml", "--set", "fingers.index.drives.flexor.shaft.at=[-44.738 mm, -13 mm, -24.2 mm]")[1]
+        self.assertTrue([pair for pair in moved["collisions"] if "thumb" in pair["a"] and pair["b"].startswith("index.flexor.")], moved["collisions"])
+
     def test_a_drawing_without_the_check_is_bad_input(self):
         self.assertIn("--packing", self.expect(2, "inspect", "models/demo-finger.yaml", "--plot", "drawn").stderr)
         self.assertIn("--fits", self.expect(2, "inspect", "models/demo-finger.yaml", "--packing", "--fits").stderr)

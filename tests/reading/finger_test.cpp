@@ -126,6 +126,40 @@ TEST_CASE("fingers: a lead takes the place of the pulley at the start of the cor
   CHECK_FALSE(straight.lead);
 }
 
+TEST_CASE("fingers: where a drive's parts sit is said anew when it moves, and stays what it was when it stays") {
+  const model::Model hand = read_hand();
+  CHECK_FALSE(named(hand.drives, "index.flexor").shaft);
+  CHECK_FALSE(named(hand.drives, "index.flexor").inside);
+  REQUIRE(named(hand.drives, "middle.flexor").shaft);
+  CHECK(named(hand.drives, "middle.flexor").shaft->at.x() == -30e-3);
+  REQUIRE(named(hand.drives, "middle.flexor").inside);
+  CHECK(named(hand.drives, "middle.flexor").inside->empty());
+
+  const std::string lead = "        lead:\n";
+  const model::Model placed = read_hand(changed(lead, "        shaft: {at: [-60 mm, 3 mm, 0 mm], axis: [0, 0, -2]}\n        inside: [palm]\n" + lead));
+  const model::Drive& drive = named(placed.drives, "index.flexor");
+  REQUIRE(drive.shaft);
+  CHECK((drive.shaft->at - model::Vector3d(-60e-3, 3e-3, 0)).norm() == 0);  // of the palm's frame, as it stands there
+  CHECK((drive.shaft->axis + model::Vector3d::UnitZ()).norm() == 0);
+  REQUIRE(drive.inside);
+  REQUIRE(drive.inside->size() == 1);
+  CHECK(placed.bodies[static_cast<std::size_t>(drive.inside->front())].name == "palm");
+}
+
+TEST_CASE("fingers: what may touch in a finger's file may touch in every such finger, but for what is left out") {
+  const model::Model hand = read_hand();
+  REQUIRE(hand.packing.may_touch.size() == 6);
+  const auto body = [&](const model::PartName& name) { return hand.bodies[static_cast<std::size_t>(name.index)].name; };
+  CHECK(body(hand.packing.may_touch[0].first) == "index.tip");
+  CHECK(hand.packing.may_touch[0].first.part == "weight");
+  CHECK(hand.drives[static_cast<std::size_t>(hand.packing.may_touch[0].second.index)].name == "index.flexor");
+  CHECK(hand.cords[static_cast<std::size_t>(hand.packing.may_touch[4].first.index)].name == "middle.return");
+  CHECK(body(hand.packing.may_touch[5].second) == "middle.phalanx");
+  CHECK(hand.packing.clearance == 0.5e-3);  // that, the wrist and the palm the hand says itself
+  CHECK_FALSE(hand.packing.wrist);
+  CHECK(hand.packing.palm.empty());
+}
+
 TEST_CASE("fingers: overrides reach into a finger alone, its seat, and the parts that all share") {
   const auto drive = [](const model::Model& hand, const char* name) { return named(hand.drives, name); };
   const model::Model one = read_hand(kHand, {"fingers.index.drives.flexor.current_limit=0.3 A"});

@@ -13,6 +13,16 @@ target_compile_options(sinewright_build_settings INTERFACE
 target_link_options(sinewright_build_settings INTERFACE
   $<$<BOOL:${SINEWRIGHT_SANITIZE}>:-fsanitize=address,undefined>)
 
+# sinewright_precompiled(NAME LINK target ... HEADERS header ...): outside headers for targets to read once instead of in every file, by
+# target_precompile_headers(... REUSE_FROM NAME). They hide a forgotten include, so the engine that is shipped is built without.
+function(sinewright_precompiled name)
+  cmake_parse_arguments(PRECOMPILED "" "" "LINK;HEADERS" ${ARGN})
+  file(CONFIGURE OUTPUT ${CMAKE_CURRENT_BINARY_DIR}/${name}.cpp CONTENT "")
+  add_library(${name} OBJECT ${CMAKE_CURRENT_BINARY_DIR}/${name}.cpp)
+  target_link_libraries(${name} PRIVATE sinewright_build_settings ${PRECOMPILED_LINK})
+  target_precompile_headers(${name} PRIVATE ${PRECOMPILED_HEADERS})
+endfunction()
+
 # sinewright_floor(NAME SOURCES a.cpp ... HEADERS a.h ... [BELOW floor ...] [PUBLIC target ...] [PRIVATE target ...])
 # BELOW names the floors that this one stands on; only those may be included.
 function(sinewright_floor name)
@@ -22,6 +32,9 @@ function(sinewright_floor name)
     set(scope PUBLIC)
     target_link_libraries(sinewright_${name} PRIVATE $<BUILD_INTERFACE:sinewright_build_settings> ${FLOOR_PRIVATE})
     set_target_properties(sinewright_${name} PROPERTIES POSITION_INDEPENDENT_CODE ON)
+    if(SINEWRIGHT_SANITIZE)
+      target_precompile_headers(sinewright_${name} REUSE_FROM sinewright_engine_precompiled)
+    endif()
   else()
     add_library(sinewright_${name} INTERFACE)
     set(scope INTERFACE)
