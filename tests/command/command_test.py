@@ -547,7 +547,7 @@ class Packing(Place):
             self.assertFalse(pair["a"].endswith(bought) or pair["b"].endswith(bought), pair)
         self.assertNotIn("drives.", text.splitlines()[1])  # what is not described
         # The index finger's drive a little further forward is met by the base of the thumb.
-        moved = self.packing("models/demo-hand.yaml", "--set", "fingers.index.drives.flexor.shaft.at=[-44.738 mm, -13 mm, -24.2 mm]")[1]
+        moved = self.packing("models/demo-hand.yaml", "--set", "fingers.index.drives.flexor.shaft.at=[-37.638 mm, -12 mm, -24.889 mm]")[1]
         self.assertTrue([pair for pair in moved["collisions"] if "thumb" in pair["a"] and pair["b"].startswith("index.flexor.")], moved["collisions"])
 
     def test_a_drawing_without_the_check_is_bad_input(self):
