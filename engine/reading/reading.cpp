@@ -139,14 +139,25 @@ struct OpenedModel : OpenedFile {
   std::vector<std::unique_ptr<Node>> parts;  // of all of them, each once
 };
 
-// Whether a change to a finger means where it is seated, not what its own file says.
-bool means_seat(const Override& change) {
+// What a hand's file says of where a drive of a finger sits; the drive's name begins at the fourth key and ends before `end`.
+const Node* said_of_drive(const Node& root, const Override& change, std::size_t end) {
+  const Node* at = &root;
+  for (const std::string& key : {change.keys[0], change.keys[1], change.keys[2], fmt::format("{}", fmt::join(change.keys.begin() + 3, change.keys.begin() + static_cast<std::ptrdiff_t>(end), "."))})
+    if (at != nullptr) at = at->find(key);
+  return at;
+}
+
+// Whether a change to a finger means where it is seated, not what its own file says. @param root  of the hand's file.
+bool means_seat(const Override& change, const Node& root) {
   static const std::vector<std::string> keys = {"model", "at", "turned", "supply", "leave_out"};
   if (change.keys.size() < 3) return true;
   if (change.keys[2] == "drives") {
     if (change.keys.size() < 4) return true;
-    for (std::size_t i = 4; i < change.keys.size(); ++i)
+    for (std::size_t i = 4; i < change.keys.size(); ++i) {
       if (change.keys[i] == "body" || change.keys[i] == "lead") return true;
+      // These both files can say; the hand's word counts once it speaks of the drive.
+      if (change.keys[i] == "shaft" || change.keys[i] == "inside") return said_of_drive(root, change, i) != nullptr;
+    }
     return false;
   }
   return std::find(keys.begin(), keys.end(), change.keys[2]) != keys.end();
@@ -166,7 +177,7 @@ OpenedFile open_model_file(Source& source, const fs::path& path, const std::vect
   above.push_back(path);
   std::vector<Override> of_fingers, of_own_parts;
   for (const Override& change : changes) {
-    if (change.keys[0] == "fingers" && !means_seat(change))
+    if (change.keys[0] == "fingers" && !means_seat(change, *opened.root))
       of_fingers.push_back(change);
     else if (names_part(change))
       of_own_parts.push_back(change);
@@ -329,7 +340,7 @@ std::optional<Quantity> written_quantity(Source& source, const fs::path& path, c
     for (const auto& part : model.parts)
       if (const auto found = quantity_below(*part, wanted.keys)) return found;
   const OpenedFile* file = &model;
-  while (wanted.keys.front() == "fingers" && !means_seat(wanted)) {
+  while (wanted.keys.front() == "fingers" && !means_seat(wanted, *file->root)) {
     const Node* fingers = file->root->find("fingers");
     const std::vector<std::string> known = fingers == nullptr ? std::vector<std::string>() : known_names(*fingers);
     const auto found = std::find(known.begin(), known.end(), wanted.keys[1]);

@@ -169,6 +169,12 @@ TEST_CASE("fingers: overrides reach into a finger alone, its seat, and the parts
   const model::Model all = read_hand(kHand, {"motors.micro.resistance=12 Ohm"});
   CHECK(drive(all, "index.flexor").motor.resistance == 12);
   CHECK(drive(all, "middle.flexor").motor.resistance == 12);
+  // Where the hand's file speaks of the drive its own word is changed, else the finger's.
+  const std::string placed = changed("        lead:\n", "        shaft: {at: [-60 mm, 3 mm, 0 mm], axis: [0, 0, 1]}\n        lead:\n");
+  CHECK(drive(read_hand(placed, {"fingers.index.drives.flexor.shaft.at=[-61 mm, 3 mm, 0 mm]"}), "index.flexor").shaft->at.x() == -61e-3);
+  CHECK(drive(read_hand(placed, {"fingers.index.drives.flexor.inside=[palm]"}), "index.flexor").inside->size() == 1);
+  const model::Model own = read_hand(kHand, {"fingers.middle.drives.flexor.shaft.at=[-31 mm, 3 mm, 0 mm]"});
+  CHECK(drive(own, "middle.flexor").shaft->at.x() == -31e-3);
   const std::string lead = "fingers.index.drives.flexor.lead.1.friction_factor=3";
   CHECK(std::get<model::Bend>(named(read_hand(kHand, {lead}).cords, "index.flexor").path[1]).friction_factor == 3);
 }
