@@ -8,6 +8,7 @@
 
 #include <fmt/format.h>
 
+#include "drive/sinewright_firmware.h"
 #include "geometry/convex_hull.h"
 #include "model/names.h"
 #include "plot/scene.h"
@@ -117,21 +118,70 @@ const record::Verdict* verdict_on(const Run& run, const std::string& key) {
   return nullptr;
 }
 
+// The fingers of a hand, in the order of its file; none where a model is one finger.
+std::vector<std::string> fingers_of(const Run& run) {
+  std::vector<std::string> fingers;
+  for (const auto& body : run.scenario.model.bodies) {
+    const std::string finger = model::finger_of(body.name);
+    if (!finger.empty() && std::find(fingers.begin(), fingers.end(), finger) == fingers.end()) fingers.push_back(finger);
+  }
+  return fingers;
+}
+
+// The finger of a hand that a part belongs to, or else its palm.
+std::string whose(const Run& run, const std::string& name) {
+  const std::vector<std::string> fingers = fingers_of(run);
+  const std::string finger = model::finger_of(name);
+  return std::find(fingers.begin(), fingers.end(), finger) == fingers.end() ? "palm" : finger;
+}
+
+// What the page calls what it shows: several chains of one model are fingers, though its file names no hand.
+const char* shown_as(const Run& run) {
+  if (!fingers_of(run).empty()) return "hand";
+  const auto& bodies = run.scenario.model.bodies;
+  const auto is_tip = [&](std::size_t b) {
+    return bodies[b].hinge && !bodies[b].shapes.empty() &&
+           std::none_of(bodies.begin(), bodies.end(), [&](const auto& other) { return other.hinge && other.hinge->parent == static_cast<int>(b); });
+  };
+  std::size_t tips = 0;
+  for (std::size_t b = 0; b < bodies.size(); ++b) tips += is_tip(b);
+  return tips > 1 ? "fingers" : "finger";
+}
+
 std::string body_name(const Run& run, int index) { return run.scenario.model.bodies[static_cast<std::size_t>(index)].name; }
 
 // --- what was asked, and what came of it
 
+struct Ask {
+  double time;
+  std::string what;
+  std::vector<std::string> drives;
+};
+
+std::vector<std::string> in_words(const model::Command& command) {
+  if (const auto* v = std::get_if<model::CommandVoltage>(&command)) return {fmt::format("at {:.4g} V", v->voltage) + (v->over > 0 ? fmt::format(", rising over {:.4g} s", v->over) : "")};
+  if (const auto* c = std::get_if<model::CommandCurrentLimit>(&command)) return {fmt::format("limited to {:.4g} A", c->current)};
+  if (const auto* a = std::get_if<model::CommandAngle>(&command)) return {fmt::format("to {:.4g}° of its shaft", a->angle * kDegree)};
+  if (const auto* o = std::get_if<model::CommandOff>(&command)) return {o->leads == model::Leads::open ? "off, leads open" : "off, leads shorted"};
+  if (simulation::for_controller(command)) return {simulation::asked_of_controller(command)};
+  return {};
+}
+
 std::vector<std::string> asked(const Run& run) {
   const model::Scenario& s = run.scenario;
   std::vector<std::string> list;
+  // What several drives are told at the same time is one line.
+  std::vector<Ask> asks;
   for (const auto& entry : s.timeline) {
-    const std::string who = fmt::format("at {:.4g} s: drive {} ", entry.time, s.model.drives[static_cast<std::size_t>(entry.drive)].name);
-    if (const auto* v = std::get_if<model::CommandVoltage>(&entry.command)) list.push_back(who + fmt::format("at {:.4g} V", v->voltage) + (v->over > 0 ? fmt::format(", rising over {:.4g} s", v->over) : ""));
-    if (const auto* c = std::get_if<model::CommandCurrentLimit>(&entry.command)) list.push_back(who + fmt::format("limited to {:.4g} A", c->current));
-    if (const auto* a = std::get_if<model::CommandAngle>(&entry.command)) list.push_back(who + fmt::format("to {:.4g}° of its shaft", a->angle * kDegree));
-    if (const auto* o = std::get_if<model::CommandOff>(&entry.command)) list.push_back(who + (o->leads == model::Leads::open ? "off, leads open" : "off, leads shorted"));
-    if (simulation::for_controller(entry.command)) list.push_back(who + simulation::asked_of_controller(entry.command));
+    const std::string& drive = s.model.drives[static_cast<std::size_t>(entry.drive)].name;
+    for (const std::string& what : in_words(entry.command)) {
+      const auto same = std::find_if(asks.begin(), asks.end(), [&](const Ask& ask) { return ask.time == entry.time && ask.what == what; });
+      if (same == asks.end()) asks.push_back({entry.time, what, {drive}});
+      else same->drives.push_back(drive);
+    }
   }
+  for (const Ask& ask : asks)
+    list.push_back(fmt::format("at {:.4g} s: drive{} {} {}", ask.time, ask.drives.size() > 1 ? "s" : "", fmt::join(ask.drives, ", "), ask.what));
   for (const auto& event : run.record.events)
     if (event.kind == "fault") list.push_back(fmt::format("at {:.4g} s: fault of {}: {}", event.time, event.subject, event.detail));
   for (const auto& load : s.loads) {
@@ -247,9 +297,16 @@ Json headline(const Run& run, const std::vector<record::LimitRecord>& limits) {
                   {"state", state_of("closing_time")}, {"detail", "from the first command to the last entry into the 95 % band"},
                   {"sure", numerics + "; motor and friction data decide it"},
                   {"time", std::isfinite(closing) && std::isfinite(phases.command) ? Json(phases.command + closing) : Json(nullptr)}});
+  std::vector<std::pair<std::string, double>> by;  // of a hand by finger: its places are too many to read
+  for (const auto& value : run.record.summary) {
+    if (!value.key.starts_with("grip_force.") || !std::isfinite(value.value)) continue;
+    const std::string place = value.key.substr(11), name = fingers_of(run).empty() ? place : whose(run, place);
+    const auto found = std::find_if(by.begin(), by.end(), [&](const auto& one) { return one.first == name; });
+    if (found == by.end()) by.emplace_back(name, value.value);
+    else found->second += value.value;
+  }
   std::string shares;
-  for (const auto& value : run.record.summary)
-    if (value.key.starts_with("grip_force.") && std::isfinite(value.value)) shares += fmt::format("{}{} {:.3g} N", shares.empty() ? "" : ", ", value.key.substr(11), value.value);
+  for (const auto& [name, force] : by) shares += fmt::format("{}{} {:.3g} N", shares.empty() ? "" : ", ", name, force);
   list.push_back({{"id", "grip_force"}, {"title", "Grip force"}, {"text", number(summary(run, "grip_force"))}, {"unit", "N"}, {"threshold", asked_of("grip_force")},
                   {"state", state_of("grip_force")}, {"detail", shares.empty() ? "nothing was gripped" : "sum of normal forces: " + shares},
                   {"sure", numerics + "; friction coefficients scatter by tens of percent"},
@@ -269,14 +326,18 @@ Json headline(const Run& run, const std::vector<record::LimitRecord>& limits) {
   list.push_back(back_drive(run, limits));
   Json touch = {{"id", "touch_temperature"}, {"title", "Touch temperature"}, {"text", "—"}, {"unit", "°C"}, {"threshold", "touch not described"}, {"state", "unknown"},
                 {"detail", "no drive"}, {"sure", "two-node heat model"}, {"time", nullptr}};
+  double hottest = -1e9;
   for (const auto& drive : run.scenario.model.drives) {
     const auto path = "/drives/" + drive.name + "/housing_temperature";
     if (run.record.find(path) < 0) continue;
     const auto temperature = run.record.column(path);
     const auto most = std::max_element(temperature.begin(), temperature.end());
+    if (*most <= hottest) continue;
+    hottest = *most;
     touch["text"] = number(*most - 273.15);
+    touch["threshold"] = "touch not described";
     touch["state"] = "plain";
-    touch["detail"] = "housing of " + drive.name + ", highest in this run";
+    touch["detail"] = "housing of " + drive.name + (run.scenario.model.drives.size() > 1 ? ", the hottest, highest in this run" : ", highest in this run");
     touch["sure"] = "two-node heat model over the run's length; longer use gets warmer";
     touch["time"] = run.record.time[static_cast<std::size_t>(most - temperature.begin())];
     for (const auto& margin : run.record.margins.values)
@@ -284,7 +345,6 @@ Json headline(const Run& run, const std::vector<record::LimitRecord>& limits) {
         touch["threshold"] = fmt::format("burns at {:.3g} °C", margin.capacity + run.scenario.ambient - 273.15);
         touch["state"] = margin.ratio >= 1 ? "good" : "bad";
       }
-    break;
   }
   list.push_back(touch);
   return list;
@@ -294,15 +354,21 @@ Json margins_data(const Run& run) {
   const auto& margins = run.record.margins;
   // A temperature here is a rise over the surroundings: its kelvins stay.
   const auto shown = [](double si, const std::string& unit) { return unit == "K" ? fmt::format("{:.4g} K", si) : value_text(si, unit); };
+  const std::vector<std::string> fingers = fingers_of(run);
   Json values = Json::array(), unloaded = Json::array(), unknown = Json::array();
   for (const auto& margin : margins.values) {
     if (!std::isfinite(margin.ratio)) {
       unloaded.push_back(margin.check);
       continue;
     }
+    // Of a hand the joints of the finger that the part belongs to.
+    const auto named = [&](const std::string& finger) { return margin.name.find(finger + ".") != std::string::npos; };
+    const auto own = std::find_if(fingers.begin(), fingers.end(), named);
     std::string posture;
-    for (std::size_t j = 0; j < margins.joints.size() && j < margin.posture.size(); ++j)
-      posture += fmt::format("{}{} {:.1f}°", j ? ", " : "", margins.joints[j], margin.posture[j] * kDegree);
+    for (std::size_t j = 0; j < margins.joints.size() && j < margin.posture.size(); ++j) {
+      if (own != fingers.end() && model::finger_of(margins.joints[j]) != *own) continue;
+      posture += fmt::format("{}{} {:.1f}°", posture.empty() ? "" : ", ", margins.joints[j], margin.posture[j] * kDegree);
+    }
     values.push_back({{"name", margin.name}, {"check", margin.check}, {"ratio", margin.ratio}, {"ratio_text", fmt::format("{:.3g}", margin.ratio)},
                       {"capacity", shown(margin.capacity, margin.unit)}, {"demand", shown(margin.demand, margin.unit)}, {"time", margin.time}, {"load", margin.load},
                       {"posture", posture}, {"lost_at", std::isfinite(margin.lost_at) ? Json(margin.lost_at) : Json(nullptr)}, {"lost_load", margin.lost_load}});
@@ -329,6 +395,7 @@ Json losses(const Run& run) {
   };
   const double total = moved("supply") + moved("loads") + moved("prescribed_motion");
   if (!(total > 0)) return nullptr;
+  const bool hand = !fingers_of(run).empty();
   Json flows = Json::array();
   double lost = 0;
   const double shaft_work = 1e3 * summary(run, "shaft_work");
@@ -346,7 +413,12 @@ Json losses(const Run& run) {
         const bool slide = item.key.starts_with("loss_share.") && std::any_of(run.scenario.model.bodies.begin(), run.scenario.model.bodies.end(),
                                                                               [&](const auto& b) { return b.slide && item.key == "loss_share." + b.slide->name; });
         if ((part_prefix == "bend" && !bend) || (part_prefix == "hinge" && !hinge) || (part_prefix == "slide" && !slide) || !(item.value > 0)) continue;
-        flow["parts"].push_back({{"name", item.key.substr(11)}, {"value", item.value * shaft_work}, {"share", item.value * shaft_work / total}});
+        // Of a hand by finger: its bends and pins are too many to read.
+        const std::string part = hand ? whose(run, item.key.substr(11)) : item.key.substr(11);
+        const auto found = std::find_if(flow["parts"].begin(), flow["parts"].end(), [&](const Json& one) { return one["name"] == part; });
+        Json& into = found == flow["parts"].end() ? flow["parts"].emplace_back(Json{{"name", part}, {"value", 0.0}, {"share", 0.0}}) : *found;
+        into["value"] = into["value"].get<double>() + item.value * shaft_work;
+        into["share"] = into["share"].get<double>() + item.value * shaft_work / total;
       }
     flows.push_back(flow);
   };
@@ -563,13 +635,18 @@ Json record_data(const Run& run, const std::string& label, const std::vector<rec
     const char *id, *title, *unit;
     bool of_finger;  // a hand has one for each finger
   };
-  constexpr std::array<ChartKind, 10> kinds{{{"angles", "Joint angles", "deg", true}, {"tensions", "Cord tensions", "N", true},
-                                            {"contacts", "Contact forces, normal", "N", true}, {"currents", "Currents", "A", false},
-                                            {"voltages", "Voltages", "V", false}, {"temperatures", "Temperatures", "°C", false},
-                                            {"torques", "Load on the shafts", "N·mm", false}, {"energy", "Energy since the start", "mJ", false},
-                                            {"loads", "Loads", "N", false}, {"slides", "Positions of slides", "mm", false}}};
+  enum Kind : std::size_t { angles, tensions, contact_forces, shafts, speeds, currents, voltages, temperatures, torques, told, tips, energy, load_forces, net_forces, net_moments, slides };
+  constexpr std::array<ChartKind, slides + 1> kinds{{{"angles", "Joint angles", "deg", true}, {"tensions", "Cord tensions", "N", true},
+                                                     {"contacts", "Contact forces, normal", "N", true}, {"shaft", "Shaft, as asked, read and true", "deg", false},
+                                                     {"speed", "Speed of the shaft", "deg/s", false}, {"currents", "Currents", "A", false},
+                                                     {"voltages", "Voltages", "V", false}, {"temperatures", "Temperatures", "°C", false},
+                                                     {"torques", "Load on the shafts", "N·mm", false}, {"told", "Told by the firmware", "", false},
+                                                     {"tip", "Fingertip, told from true", "mm", false}, {"energy", "Energy since the start", "mJ", false},
+                                                     {"loads", "Loads", "N", false}, {"net_force", "Net force on what is free: 0 in balance", "N", false},
+                                                     {"net_moment", "Net moment on what is free: 0 in balance", "N·mm", false}, {"slides", "Positions of slides", "mm", false}}};
   std::vector<Chart> charts;
-  const bool hand = std::any_of(m.bodies.begin(), m.bodies.end(), [](const auto& body) { return !model::finger_of(body.name).empty(); });
+  const std::vector<std::string> fingers = fingers_of(run);
+  const bool hand = !fingers.empty();
   const auto chart_for = [&](std::size_t kind, const std::string& finger) -> Chart& {
     const std::string id = finger.empty() ? kinds[kind].id : fmt::format("{}.{}", kinds[kind].id, finger);
     auto found = std::find_if(charts.begin(), charts.end(), [&](const Chart& chart) { return chart.id == id; });
@@ -583,17 +660,15 @@ Json record_data(const Run& run, const std::string& label, const std::vector<rec
     if (record.find(path) < 0) return;
     std::string finger;
     if (hand && kinds[kind].of_finger) {
-      finger = model::finger_of(name);
-      const auto has = [&](const auto& body) { return model::finger_of(body.name) == finger; };
-      if (finger.empty() || std::none_of(m.bodies.begin(), m.bodies.end(), has)) finger = "palm";
+      finger = whose(run, name);
       for (auto at = name.find(finger + "."); at != std::string::npos; at = name.find(finger + ".", at)) name.erase(at, finger.size() + 1);
     }
     chart_for(kind, finger).series.push_back({name, description(path), tables.add(path, column, factor, offset), shown});
   };
   for (const auto& body : m.bodies)
-    if (body.hinge) add(0, body.hinge->name, "/joints/" + body.hinge->name + "/angle", kDegree);
+    if (body.hinge) add(angles, body.hinge->name, "/joints/" + body.hinge->name + "/angle", kDegree);
   for (const auto& body : m.bodies)
-    if (body.slide) add(9, body.slide->name, "/joints/" + body.slide->name + "/position", 1e3);
+    if (body.slide) add(slides, body.slide->name, "/joints/" + body.slide->name + "/position", 1e3);
   for (const auto& cord : m.cords) {
     const std::string path = "/cords/" + cord.name + "/tension";
     const int channel = record.find(path);
@@ -601,39 +676,91 @@ Json record_data(const Run& run, const std::string& label, const std::vector<rec
     const auto& names = record.channels[static_cast<std::size_t>(channel)].columns;
     const int width = record.channels[static_cast<std::size_t>(channel)].width();
     for (int c = 0; c < width; ++c)
-      add(1, fmt::format("{}, span {}", cord.name, names.empty() ? std::to_string(c + 1) : names[static_cast<std::size_t>(c)]), path, 1, 0, c == 0 || c == width - 1, c);
+      add(tensions, fmt::format("{}, span {}", cord.name, names.empty() ? std::to_string(c + 1) : names[static_cast<std::size_t>(c)]), path, 1, 0, c == 0 || c == width - 1, c);
   }
   for (const auto& channel : record.channels)
     if (channel.path.starts_with("/contacts/") && channel.path.ends_with("/normal_force"))
-      add(2, channel.path.substr(10, channel.path.size() - 10 - 13), channel.path, 1);
+      add(contact_forces, channel.path.substr(10, channel.path.size() - 10 - 13), channel.path, 1);
   const bool shared = m.drives.size() > 1;  // the supply speaks for itself then
   for (const auto& drive : m.drives) {
     const std::string base = "/drives/" + drive.name + "/";
-    add(3, "motor of " + drive.name, base + "current", 1);
-    if (!shared) add(3, "supply of " + drive.name, base + "supply_current", 1);
-    add(4, "motor of " + drive.name, base + "motor_voltage", 1);
-    if (!shared) add(4, "supply of " + drive.name, base + "supply_voltage", 1);
-    add(5, "winding of " + drive.name, base + "winding_temperature", 1, -273.15);
-    add(5, "housing of " + drive.name, base + "housing_temperature", 1, -273.15);
-    add(6, drive.name, base + "load_torque", 1e3);
+    add(currents, "motor of " + drive.name, base + "current", 1);
+    if (!shared) add(currents, "supply of " + drive.name, base + "supply_current", 1);
+    add(voltages, "motor of " + drive.name, base + "motor_voltage", 1);
+    if (!shared) add(voltages, "supply of " + drive.name, base + "supply_voltage", 1);
+    add(temperatures, "winding of " + drive.name, base + "winding_temperature", 1, -273.15);
+    add(temperatures, "housing of " + drive.name, base + "housing_temperature", 1, -273.15);
+    add(torques, drive.name, base + "load_torque", 1e3);
   }
   if (shared)
     for (const auto& supply : m.supplies) {
-      add(3, "supply " + supply.name, "/supplies/" + supply.name + "/current", 1);
-      add(4, "supply " + supply.name, "/supplies/" + supply.name + "/voltage", 1);
+      add(currents, "supply " + supply.name, "/supplies/" + supply.name + "/current", 1);
+      add(voltages, "supply " + supply.name, "/supplies/" + supply.name + "/voltage", 1);
     }
+  // What a sensor reads and a controller asks for stands beside what is true.
+  for (std::size_t d = 0; d < m.drives.size(); ++d) {
+    const std::string &name = m.drives[d].name, base = "/drives/" + name + "/", of = shared ? name : "";
+    const auto own = [&](std::size_t kind, const char* words, const std::string& path, double factor, double offset = 0, int column = 0) {
+      if (record.find(path) >= 0) chart_for(kind, of).series.push_back({words, description(path), tables.add(path, column, factor, offset), true});
+    };
+    const auto controller = std::find_if(run.scenario.controllers.begin(), run.scenario.controllers.end(), [&](const auto& one) { return one.drive == static_cast<int>(d); });
+    const bool controlled = controller != run.scenario.controllers.end();
+    if (controlled || m.drives[d].sensor) {
+      own(shafts, "set point", base + "control/set_point", kDegree);
+      own(shafts, "reading", base + (controlled ? "control/reading" : "sensor/reading"), kDegree);
+      own(shafts, "true", base + "shaft_angle", kDegree);
+    }
+    if (record.find(base + "control/speed_set_point") >= 0) {
+      own(speeds, "set point", base + "control/speed_set_point", kDegree);
+      own(speeds, "made of readings", base + "control/speed_reading", kDegree);
+      own(speeds, "true", base + "shaft_speed", kDegree);
+    }
+    add(currents, "asked of " + name, base + "control/current_set_point", 1);
+    add(currents, "limit asked of " + name, base + "control/current_limit", 1);
+    add(currents, "reading of " + name, base + (controlled ? "control/current_reading" : "current_sense/reading"), 1);
+    add(voltages, "asked of " + name, base + "control/command", 1);
+    add(temperatures, "winding of " + name + ", estimated", base + "control/winding_estimate", 1, -273.15);
+    for (int i = 0; i < SINEWRIGHT_TOLD && record.find(base + "control/told") >= 0; ++i) {
+      const auto values = record.column(base + "control/told", i);
+      if (std::any_of(values.begin(), values.end(), [](double value) { return value != 0; })) own(told, fmt::format("told[{}]", i).c_str(), base + "control/told", 1, 0, i);
+    }
+    if (record.find(base + "fingertip/told") >= 0) {
+      const std::size_t table = tables.add(1, 0.01);
+      for (std::size_t i = 0; i < n; ++i) {
+        const auto said = plot::row_of(record, base + "fingertip/told", i), true_place = plot::row_of(record, base + "fingertip/true", i);
+        tables.at(table, i) = 1e3 * std::hypot(said[0] - true_place[0], said[1] - true_place[1], said[2] - true_place[2]);
+      }
+      chart_for(tips, of).series.push_back({"distance", "between the fingertip that the sensor tells and the true one", table, true});
+    }
+  }
+  // A grasp holds where what acts on the object adds up to nothing.
+  for (const auto& object : run.scenario.objects) {
+    if (!std::holds_alternative<model::HeldFree>(object.hold)) continue;
+    const auto size = [&](Kind kind, const char* leaf, double factor) {
+      const std::string path = "/objects/" + object.name + "/" + leaf;
+      if (record.find(path) < 0) return;
+      const std::size_t table = tables.add(1, 0);
+      for (std::size_t i = 0; i < n; ++i) {
+        const auto v = plot::row_of(record, path, i);
+        tables.at(table, i) = factor * std::hypot(v[0], v[1], v[2]);
+      }
+      chart_for(kind, "").series.push_back({object.name, description(path), table, true});
+    };
+    size(net_forces, "net_force", 1);
+    size(net_moments, "net_moment", 1e3);
+  }
   for (const auto& channel : record.channels)
     if (channel.path.starts_with("/energy/")) {
       std::string name = channel.path.substr(8);
       const bool shown = name == "supply" || name == "winding" || name == "gear_cone" || name == "stored" || name == "motor_drag";
       std::replace(name.begin(), name.end(), '_', ' ');
-      add(7, name, channel.path, 1e3, 0, shown);
+      add(energy, name, channel.path, 1e3, 0, shown);
     }
   std::vector<std::size_t> load_sizes;
   for (const auto& load : run.scenario.loads) {
     const std::size_t table = tables.add(1, 0);
     for (std::size_t i = 0; i < n; ++i) tables.at(table, i) = simulation::value_at(load.force, record.time[i]);
-    chart_for(8, "").series.push_back({load.name, "force of the load", table, true});
+    chart_for(load_forces, "").series.push_back({load.name, "force of the load", table, true});
     load_sizes.push_back(table);
   }
 
@@ -743,7 +870,8 @@ Json record_data(const Run& run, const std::string& label, const std::vector<rec
   const Thinned kept = thin_out(record.time, tables.columns(), wanted, kBound, kMostRows);
   const auto& rows = kept.rows;
 
-  Json json = {{"label", label}, {"name", run.scenario.name}, {"model", m.name}, {"description", run.scenario.about}, {"file", run.file.filename().string()}, {"outcome", record.outcome}};
+  Json json = {{"label", label}, {"name", run.scenario.name}, {"model", m.name}, {"description", run.scenario.about}, {"file", run.file.filename().string()}, {"outcome", record.outcome},
+               {"shown_as", shown_as(run)}, {"fingers", fingers}};
   const bool invented = run.scenario.about.find("nvented") != std::string::npos || m.about.find("nvented") != std::string::npos;
   json["demo_data"] = invented ? Json("The data of this design are invented for demonstration and stand for no product or person.") : Json(nullptr);
   json["asked"] = asked(run);

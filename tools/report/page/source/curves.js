@@ -53,7 +53,7 @@ export function curves(records, player) {
     const legend = el("div", { class: "chart-legend" });
     const note = el("span", { class: "chart-time" });
     const figure = el("figure", { class: "chart", "data-chart": id },
-      el("figcaption", {}, el("span", {}, name(group.title), el("span", { class: "muted" }, ` [${group.unit}]`)), note), holder, legend);
+      el("figcaption", {}, el("span", {}, name(group.title), group.unit && el("span", { class: "muted" }, ` [${group.unit}]`)), note), holder, legend);
     box.append(figure);
 
     const axis = (more) => ({
@@ -145,7 +145,7 @@ export function curves(records, player) {
       for (const [k, one] of entries.entries()) {
         if (!plot.series[k + 1].show) { setText(one.value, ""); continue; }
         const value = hovered && !several ? group.columns[k + 1][plot.cursor.idx] : between(x, group.columns[k + 1], time);
-        setText(one.value, value === null || value === undefined ? "–" : `${digits(value)} ${group.unit}`);
+        setText(one.value, value === null || value === undefined ? "–" : `${digits(value)} ${group.unit}`.trim());
       }
     }
   }

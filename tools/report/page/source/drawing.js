@@ -124,7 +124,18 @@ export function drawing(sheet, data) {
       group.get(fact.title)[k] = fact.text;
     }
   });
-  const facts = [...groups].map(([group, rows]) => el("div", { class: "fact-group" }, el("h4", { class: "sub" }, name(group)),
+  // Like parts of a hand's fingers share their facts.
+  const fingers = [...new Set(records.flatMap((record) => record.fingers ?? []))];
+  const shared = new Map();
+  for (const [group, rows] of groups) {
+    const finger = fingers.find((one) => group.includes(` ${one}.`));
+    const part = finger ? group.replace(` ${finger}.`, " ") : group;
+    const key = `${part}\n${JSON.stringify([...rows])}`;
+    if (!shared.has(key)) shared.set(key, { part, of: [], rows });
+    if (finger) shared.get(key).of.push(finger);
+  }
+  const named = ({ part, of }) => (of.length ? `${part} of ${of.join(", ")}` : part);
+  const facts = [...shared.values()].map((one) => [named(one), one.rows]).map(([group, rows]) => el("div", { class: "fact-group" }, el("h4", { class: "sub" }, name(group)),
     el("table", { class: "facts" },
       several && el("thead", {}, el("tr", {}, el("th", {}), records.map((record) => el("th", { scope: "col" }, record.label)))),
       el("tbody", {}, [...rows].map(([title, texts]) => el("tr", { class: several && new Set(texts).size > 1 ? "differs" : "" },

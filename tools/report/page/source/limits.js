@@ -28,12 +28,15 @@ function polar(limit) {
   if (limit.method !== "directions" || !limit.in_plane) return null;
   const n = limit.axes[limit.axes.length - 1].values.length, held = limit.rows.filter((row) => row.found !== false && Number.isFinite(row.value));
   if (!held.length) return null;
-  const W = 300, R = 112, C = W / 2, top = 1.08 * Math.max(...held.map((row) => row.value), 1e-12);
+  const W = 340, R = 112, C = W / 2, top = 1.08 * Math.max(...held.map((row) => row.value), 1e-12);
   const at = (k, value) => [C + value / top * R * Math.cos(2 * Math.PI * k / n), C - value / top * R * Math.sin(2 * Math.PI * k / n)];
   const ring = (r) => `M${C + r} ${C}A${r} ${r} 0 1 0 ${C - r} ${C}A${r} ${r} 0 1 0 ${C + r} ${C}`;
   const parts = [svg("path", { class: "grid", d: [0.25, 0.5, 0.75, 1].map((s) => ring(s * R)).join("") + [0, 1, 2, 3].map((q) => `M${C} ${C}L${C + R * Math.cos(q * Math.PI / 2)} ${C - R * Math.sin(q * Math.PI / 2)}`).join("") })];
-  for (const [k, text] of ["0°", "90°", "180°", "270°"].entries())
-    parts.push(svg("text", { x: C + (R + 18) * Math.cos(k * Math.PI / 2), y: C + 4 - (R + 14) * Math.sin(k * Math.PI / 2), "text-anchor": "middle" }, text));
+  // What the plane's own axes are in the world stands beside their angles.
+  const opposite = (axis) => (axis.startsWith("+") ? axis.replace("+", "−") : axis.replace("−", "+"));
+  const [across, up] = limit.plane?.every((axis) => !axis.startsWith("(")) ? limit.plane : ["", ""];
+  for (const [k, text] of [`0° ${across}`, `90° ${up}`, `180° ${opposite(across)}`, `270° ${opposite(up)}`].entries())
+    parts.push(svg("text", { x: C + (R + 10) * Math.cos(k * Math.PI / 2), y: C + 4 - (R + 14) * Math.sin(k * Math.PI / 2), "text-anchor": ["start", "middle", "end", "middle"][k] }, text.trim()));
   for (const s of [0.5, 1]) parts.push(svg("text", { x: C + s * R * Math.cos(1.25) + 3, y: C - s * R * Math.sin(1.25), "text-anchor": "start" }, digits(s * top, 2)));
   for (let from = 0; from < limit.rows.length; from += n) {
     const rows = limit.rows.slice(from, from + n), points = rows.map((row, k) => ({ row, k })).filter(({ row }) => row.found !== false && Number.isFinite(row.value));

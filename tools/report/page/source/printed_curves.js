@@ -40,7 +40,7 @@ export function printedCurve({ group, plot }, several) {
     return svg("path", { d, stroke: curveColour(one.colour), "stroke-dasharray": DASHES[one.record % DASHES.length], class: "curve" });
   });
   return el("figure", { class: "printed-curve" },
-    el("figcaption", {}, name(group.title), ` [${group.unit}] over time [s]`),
+    el("figcaption", {}, name(group.title), `${group.unit ? ` [${group.unit}]` : ""} over time [s]`),
     svg("svg", { viewBox: `0 0 ${WIDTH} ${HEIGHT}`, width: WIDTH, height: HEIGHT },
       svg("path", { class: "grid", d: xTicks.map((t) => `M${px(t).toFixed(1)} ${TOP}V${HEIGHT - BOTTOM}`).join("") + yTicks.map((v) => `M${LEFT} ${py(v).toFixed(1)}H${WIDTH - RIGHT}`).join("") }),
       xTicks.map((t) => svg("text", { x: px(t).toFixed(1), y: HEIGHT - 6, "text-anchor": "middle" }, String(t))),

@@ -30,5 +30,17 @@ export function sharedScales(motions) {
     sampleForce: mostForce > 0 ? roundBelow(mostForce) : 0,
     low, high,
     centre: low.map((value, c) => 0.5 * (value + high[c])),
+    /// The same room as it is seen from elsewhere.
+    within(sight) {
+      const seen = { low: [Infinity, Infinity, Infinity], high: [-Infinity, -Infinity, -Infinity] };
+      for (let k = 0; k < 8; ++k) {
+        const corner = sight([0, 1, 2].map((c) => ((k >> c) & 1 ? high[c] : low[c])));
+        for (let c = 0; c < 3; ++c) {
+          seen.low[c] = Math.min(seen.low[c], corner[c]);
+          seen.high[c] = Math.max(seen.high[c], corner[c]);
+        }
+      }
+      return seen;
+    },
   };
 }
