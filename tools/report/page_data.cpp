@@ -60,7 +60,7 @@ Json limit_data(const record::LimitRecord& limit) {
       row["error_text"] = fmt::format("± {:.2g}{}", one.error, unit);
     } else {
       row["value"] = nullptr;
-      row["text"] = "none found";
+      row["text"] = directions ? "holds all tried" : "none found";
       row["error_text"] = "";
     }
     if (directions && !one.gave.empty()) row["gave"] = fmt::format("{}, at {:.3g}{}", one.gave, one.gave_at, unit);

@@ -4,6 +4,7 @@
 #include <array>
 #include <cmath>
 #include <limits>
+#include <map>
 #include <numbers>
 
 #include <fmt/format.h>
@@ -29,6 +30,7 @@ using Json = nlohmann::ordered_json;
 using Eigen::Vector3d;
 constexpr double nan = std::numeric_limits<double>::quiet_NaN();
 constexpr double kBound = 0.002;       // of a column's range
+constexpr double kBoundOfNet = 0.01;   // of the largest net force and moment
 constexpr std::size_t kMostRows = 3000;
 constexpr double kDegree = 180 / std::numbers::pi;
 
@@ -454,7 +456,8 @@ Json drawing(const Run& run) {
       const Vector3d q = 1e3 * seen(p);
       return Json{q.x(), q.y()};
     };
-    Json view = {{"name", palm ? "from the palm" : "from the side"}, {"polygons", Json::array()}, {"circles", Json::array()}, {"cords", Json::array()}, {"dimensions", Json::array()}, {"notes", Json::array()}};
+    Json view = {{"name", palm ? "from the palm" : "from the side"}, {"polygons", Json::array()}, {"circles", Json::array()}, {"cords", Json::array()}, {"dimensions", Json::array()}, {"notes", Json::array()}, {"names", Json::array()}};
+    std::map<std::string, std::array<double, 2>> ends;  // how far each finger of a hand reaches
     double tip = -1e9;
     for (std::size_t b = 0; b < m.bodies.size(); ++b) {
       const plot::Placed pose{palm ? Eigen::Matrix3d(turn * poses[b].R) : poses[b].R, seen(poses[b].p)};
@@ -462,6 +465,7 @@ Json drawing(const Run& run) {
         Json points = Json::array();
         for (const auto& [x, y] : plot::outline(shape, pose)) {
           points.push_back({1e3 * x, 1e3 * y});
+          if (auto [end, first] = ends.try_emplace(model::finger_of(m.bodies[b].name), std::array{1e3 * x, 1e3 * y}); !first && 1e3 * x > end->second[0]) end->second = {1e3 * x, 1e3 * y};
           if (m.bodies[b].hinge && !simulation::rides_on_slide(m, static_cast<int>(b))) tip = std::max(tip, 1e3 * x);
         }
         view["polygons"].push_back({{"role", role}, {"points", points}});
@@ -484,7 +488,7 @@ Json drawing(const Run& run) {
         const auto parent = static_cast<std::size_t>(hinge.parent);
         const bool apart = m.bodies[parent].hinge && std::abs(poses[b].p.x() - poses[parent].p.x()) > 1e-4;
         if (hand) before = poses[parent].p;
-        if (hand ? apart : any) view["dimensions"].push_back({{"from", point(before)}, {"to", point(poses[b].p)}, {"axis", "x"}, {"text", fmt::format("{:.4g}", 1e3 * (poses[b].p.x() - before.x()))}});
+        if (hand ? apart : any) view["dimensions"].push_back({{"from", point(before)}, {"to", point(poses[b].p)}, {"axis", "x"}, {"text", fmt::format("{:.4g}", 1e3 * (hand ? (poses[b].p - before).norm() : poses[b].p.x() - before.x()))}});
       }
       before = poses[b].p;
       any = true;
@@ -513,6 +517,10 @@ Json drawing(const Run& run) {
       const bool rubber = !std::holds_alternative<model::LinearLaw>(m.lines[static_cast<std::size_t>(cord.line)].law);
       view["cords"].push_back({{"kind", rubber ? "rubber" : "cord"}, {"points", points}});
     }
+    if (palm)
+      for (const auto& [finger, end] : ends)
+        if (!finger.empty()) view["names"].push_back({{"at", end}, {"text", finger}});
+    if (hand && !palm) view["name"] = "from the side, lengths from pin to pin along each finger";
     views.push_back(view);
   }
   return {{"views", views}};
@@ -542,6 +550,7 @@ Json facts(const Run& run) {
     if (body.hinge) last_posture.push_back(run.record.column("/joints/" + body.hinge->name + "/angle").back());
   const simulation::System system(run.scenario);
   for (const simulation::Detour& detour : simulation::detours(system, last_posture)) {
+    if (std::abs(detour.gain() - 1) < 5e-4 && std::abs(detour.led.path_length - detour.in_line.path_length) < 5e-5) continue;  // it is in line
     const std::string group = "Cord " + m.cords[static_cast<std::size_t>(system.cords[detour.cord].cord)].name;
     add(group, "lost before the finger", fmt::format("{:.1f} % (drive in line: {:.1f} %)", 100 * (1 - detour.led.ratio), 100 * (1 - detour.in_line.ratio)));
     add(group, "grip against a drive in line", fmt::format("{:.1f} % for the same tension at the pulley", 100 * detour.gain()));
@@ -565,7 +574,9 @@ Json facts(const Run& run) {
   return list;
 }
 
-int weight_of(const std::string& kind) {
+int weight_of(const record::Event& event) {
+  const std::string& kind = event.kind;
+  if (kind == "control" && event.time > 0) return 3;  // a guard switches off, a controller browns out; at the start it only says which it is
   if (kind == "command" || kind == "contact" || kind == "caution" || kind == "fault" || kind == "fault-over") return 3;
   if (kind == "slack" || kind == "lift-off" || kind == "stop") return 2;
   return 1;
@@ -689,7 +700,7 @@ Json record_data(const Run& run, const std::string& label, const std::vector<rec
     add(voltages, "motor of " + drive.name, base + "motor_voltage", 1);
     if (!shared) add(voltages, "supply of " + drive.name, base + "supply_voltage", 1);
     add(temperatures, "winding of " + drive.name, base + "winding_temperature", 1, -273.15);
-    add(temperatures, "housing of " + drive.name, base + "housing_temperature", 1, -273.15);
+    add(temperatures, "housing of " + drive.name, base + "housing_temperature", 1, -273.15, m.drives.size() <= 4);  // more than eight curves have no colour of their own
     add(torques, drive.name, base + "load_torque", 1e3);
   }
   if (shared)
@@ -697,29 +708,33 @@ Json record_data(const Run& run, const std::string& label, const std::vector<rec
       add(currents, "supply " + supply.name, "/supplies/" + supply.name + "/current", 1);
       add(voltages, "supply " + supply.name, "/supplies/" + supply.name + "/voltage", 1);
     }
-  // What a sensor reads and a controller asks for stands beside what is true.
+  // What a controller reads and asks for stands beside what is true.
   for (std::size_t d = 0; d < m.drives.size(); ++d) {
     const std::string &name = m.drives[d].name, base = "/drives/" + name + "/", of = shared ? name : "";
     const auto own = [&](std::size_t kind, const char* words, const std::string& path, double factor, double offset = 0, int column = 0) {
       if (record.find(path) >= 0) chart_for(kind, of).series.push_back({words, description(path), tables.add(path, column, factor, offset), true});
     };
-    const auto controller = std::find_if(run.scenario.controllers.begin(), run.scenario.controllers.end(), [&](const auto& one) { return one.drive == static_cast<int>(d); });
-    const bool controlled = controller != run.scenario.controllers.end();
-    if (controlled || m.drives[d].sensor) {
-      own(shafts, "set point", base + "control/set_point", kDegree);
-      own(shafts, "reading", base + (controlled ? "control/reading" : "sensor/reading"), kDegree);
-      own(shafts, "true", base + "shaft_angle", kDegree);
-    }
-    if (record.find(base + "control/speed_set_point") >= 0) {
+    const bool controlled = std::any_of(run.scenario.controllers.begin(), run.scenario.controllers.end(), [&](const auto& one) { return one.drive == static_cast<int>(d); });
+    if (!controlled) continue;
+    // A loop that is not there asks for nothing.
+    const auto asks = [&](const char* leaf) {
+      if (record.find(base + leaf) < 0) return false;
+      const auto values = record.column(base + leaf);
+      return std::any_of(values.begin(), values.end(), [](double value) { return std::isfinite(value) && value != 0; });
+    };
+    if (asks("control/set_point")) own(shafts, "set point", base + "control/set_point", kDegree);
+    own(shafts, "reading", base + "control/reading", kDegree);
+    own(shafts, "true", base + "shaft_angle", kDegree);
+    if (asks("control/speed_set_point")) {
       own(speeds, "set point", base + "control/speed_set_point", kDegree);
       own(speeds, "made of readings", base + "control/speed_reading", kDegree);
       own(speeds, "true", base + "shaft_speed", kDegree);
     }
-    add(currents, "asked of " + name, base + "control/current_set_point", 1);
-    add(currents, "limit asked of " + name, base + "control/current_limit", 1);
-    add(currents, "reading of " + name, base + (controlled ? "control/current_reading" : "current_sense/reading"), 1);
+    if (asks("control/current_set_point")) add(currents, "asked of " + name, base + "control/current_set_point", 1);
+    if (asks("control/current_limit")) add(currents, "limit asked of " + name, base + "control/current_limit", 1);
+    add(currents, "reading of " + name, base + "control/current_reading", 1);
     add(voltages, "asked of " + name, base + "control/command", 1);
-    add(temperatures, "winding of " + name + ", estimated", base + "control/winding_estimate", 1, -273.15);
+    if (asks("control/winding_estimate")) add(temperatures, "winding of " + name + ", estimated", base + "control/winding_estimate", 1, -273.15);
     for (int i = 0; i < SINEWRIGHT_TOLD && record.find(base + "control/told") >= 0; ++i) {
       const auto values = record.column(base + "control/told", i);
       if (std::any_of(values.begin(), values.end(), [](double value) { return value != 0; })) own(told, fmt::format("told[{}]", i).c_str(), base + "control/told", 1, 0, i);
@@ -739,11 +754,14 @@ Json record_data(const Run& run, const std::string& label, const std::vector<rec
     const auto size = [&](Kind kind, const char* leaf, double factor) {
       const std::string path = "/objects/" + object.name + "/" + leaf;
       if (record.find(path) < 0) return;
-      const std::size_t table = tables.add(1, 0);
+      std::vector<double> sizes(n);
       for (std::size_t i = 0; i < n; ++i) {
         const auto v = plot::row_of(record, path, i);
-        tables.at(table, i) = factor * std::hypot(v[0], v[1], v[2]);
+        sizes[i] = factor * std::hypot(v[0], v[1], v[2]);
       }
+      // It trembles for as long as anything moves: held as closely as the rest it alone would keep most rows.
+      const std::size_t table = tables.add(1, kBoundOfNet * *std::max_element(sizes.begin(), sizes.end()));
+      for (std::size_t i = 0; i < n; ++i) tables.at(table, i) = sizes[i];
       chart_for(kind, "").series.push_back({object.name, description(path), table, true});
     };
     size(net_forces, "net_force", 1);
@@ -864,7 +882,7 @@ Json record_data(const Run& run, const std::string& label, const std::vector<rec
   const auto instants = plot::instants(subject);
   for (const auto& instant : instants) wanted.push_back(instant.row);
   for (const auto& event : record.events)
-    if (weight_of(event.kind) == 3) wanted.push_back(row_at(event.time));
+    if (weight_of(event) == 3) wanted.push_back(row_at(event.time));
   for (const auto& margin : record.margins.values)
     if (std::isfinite(margin.time)) wanted.push_back(row_at(margin.time));
   const Thinned kept = thin_out(record.time, tables.columns(), wanted, kBound, kMostRows);
@@ -877,9 +895,10 @@ Json record_data(const Run& run, const std::string& label, const std::vector<rec
   json["asked"] = asked(run);
   json["requirements"] = requirements(run);
   json["headline"] = headline(run, limits);
+  const bool has_net = std::any_of(charts.begin(), charts.end(), [](const Chart& chart) { return chart.kind == net_forces; });
   json["rows"] = {{"kept", rows.size()}, {"of", n}, {"bound", kept.found},
                   {"bound_text", kept.bound == 0 ? "all rows of the record"
-                                                 : fmt::format("lines between the kept rows stay within {:.2g} % of each curve's range (or 0.05 mm and 0.1° of what is drawn); every curve's extremes are kept", 100 * kept.bound)}};
+                                                 : fmt::format("lines between the kept rows stay within {:.2g} % of each curve's range (or 0.05 mm and 0.1° of what is drawn{}); every curve's extremes are kept", 100 * kept.bound, has_net ? ", 1 % of net forces and moments" : "")}};
   {
     std::vector<float> time;
     for (const std::size_t row : rows) time.push_back(static_cast<float>(record.time[row]));
@@ -890,7 +909,7 @@ Json record_data(const Run& run, const std::string& label, const std::vector<rec
   json["events"] = Json::array();
   std::size_t small = 0;
   for (const auto& event : record.events) {
-    const int weight = weight_of(event.kind);
+    const int weight = weight_of(event);
     if (weight == 1 && ++small > 300) continue;  // a list longer than that nobody reads; the record has them all
     std::string subject_of = event.subject;
     if (event.kind == "command") {

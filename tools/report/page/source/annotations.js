@@ -14,9 +14,9 @@ function fingertips(motion) {
   }).filter(({ body }) => body >= 0);
 }
 
-const RANK = { finger: 3, load: 2, contact: 1, slack: 0 };
+const RANK = { finger: 3, load: 2, contact: 1, pin: 0.5, slack: 0 };
 
-/// Of a hand's many labels those that would cover a weightier one are left out.
+/// Of the many labels of several fingers those that would cover a weightier one are left out.
 /// @param labels  in sight; boxOf: label -> [left, top, right, bottom]
 export function withRoom(labels, boxOf) {
   const taken = [];

@@ -16,6 +16,7 @@ function extent(view) {
     ...(view.cords ?? []).flatMap((c) => c.points),
     ...(view.circles ?? []).flatMap((c) => [[c.at[0] - c.radius, c.at[1] - c.radius], [c.at[0] + c.radius, c.at[1] + c.radius]]),
     ...(view.dimensions ?? []).flatMap((d) => [d.from, d.to]),
+    ...(view.names ?? []).flatMap(({ at }) => [at, [at[0] + 20, at[1]]]),
   ];
   const xs = points.map((p) => p[0]), ys = points.map((p) => p[1]);
   return { left: Math.min(...xs), right: Math.max(...xs), bottom: Math.min(...ys), top: Math.max(...ys) };
@@ -97,6 +98,7 @@ function picture(view) {
       const ext = [from, to].map((p) => `M${f(X(p[0]) - 4)} ${f(Y(p[1]))}H${f(x - 5)}`).join("");
       return dimension(x, Y(from[1]), x, Y(to[1]), ext, d.text, true);
     }),
+    (view.names ?? []).map(({ at, text }) => svg("text", { class: "drawn-name", x: f(X(at[0]) + 10), y: f(Y(at[1]) + 5) }, text)),
     placedNotes.map(({ note, x, row, width }) => {
       const y = 16 + row * 20, px = X(note.at[0]), py = Y(note.at[1]);
       return svg("g", { class: "note" },

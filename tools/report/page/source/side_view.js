@@ -7,6 +7,7 @@ import { toGround, turn } from "./motion.js";
 import { tensionCss } from "./colours.js";
 import { cutCord, makePieces, PIECE } from "./cord_pieces.js";
 import { makeLabels, withRoom } from "./annotations.js";
+import { cornersOf } from "./shapes.js";
 import { sightOf } from "./sights.js";
 import { onTheme } from "./theme.js";
 
@@ -46,34 +47,6 @@ function stadium(from, to, r) {
   const at = (p, x, y) => `${f(p[0] + x)} ${f(-p[1] - y)}`;
   const arc = (p, x, y) => `A${f(r)} ${f(r)} 0 0 1 ${at(p, x, y)}`;
   return `M${at(from, -uy, ux)}L${at(to, -uy, ux)}${arc(to, ux, uy)}${arc(to, uy, -ux)}L${at(from, uy, -ux)}${arc(from, -ux, -uy)}${arc(from, -uy, ux)}Z`;
-}
-
-/// Points of a shape whose hull, seen from any side, is its outline; none for shapes made of balls.
-function cornersOf(shape) {
-  if (shape.kind === "hull") return shape.points;
-  if (shape.kind === "box") {
-    const r = shape.rotation ?? [1, 0, 0, 0, 1, 0, 0, 0, 1];
-    return [0, 1, 2, 3, 4, 5, 6, 7].map((k) => {
-      const u = [k & 1 ? 0.5 : -0.5, k & 2 ? 0.5 : -0.5, k & 4 ? 0.5 : -0.5].map((s, c) => s * shape.size[c]);
-      return [0, 1, 2].map((i) => shape.center[i] + r[3 * i] * u[0] + r[3 * i + 1] * u[1] + r[3 * i + 2] * u[2]);
-    });
-  }
-  if (shape.kind === "cylinder") {
-    const size = Math.hypot(...shape.axis), a = shape.axis.map((v) => v / size);
-    const other = Math.abs(a[0]) < 0.8 ? [1, 0, 0] : [0, 1, 0];
-    const cross = (p, q) => [p[1] * q[2] - p[2] * q[1], p[2] * q[0] - p[0] * q[2], p[0] * q[1] - p[1] * q[0]];
-    let u = cross(a, other);
-    const n = Math.hypot(...u);
-    u = u.map((v) => v / n);
-    const v = cross(a, u);
-    const points = [];
-    for (let k = 0; k < 48; ++k) for (const end of [-0.5, 0.5]) {
-      const angle = 2 * Math.PI * k / 48;
-      points.push([0, 1, 2].map((c) => shape.center[c] + end * shape.length * a[c] + shape.radius * (Math.cos(angle) * u[c] + Math.sin(angle) * v[c])));
-    }
-    return points;
-  }
-  return null;
 }
 
 function outline(shape, pose, sight) {
@@ -225,11 +198,11 @@ export function makeSideView(holder, motion, scales, { textSize: wishedSize = 3.
     for (const label of writing) {
       const p = sight([...label.at]);
       // Stays inside the picture.
-      label.half = 0.3 * textSize * label.text.length;
+      label.half = (hand ? 0.33 : 0.3) * textSize * label.text.length;
       label.x = Math.min(Math.max(p[0], x + label.half), x + w - label.half);
       label.y = -p[1] + 0.35 * textSize + (label.kind === "pin" ? -2.2 - 0.2 * textSize : label.kind === "slack" ? textSize : 0);
     }
-    const kept = hand ? withRoom(writing, (label) => [label.x - label.half, label.y - textSize, label.x + label.half, label.y]) : new Set(writing);
+    const kept = motion.crowded ? withRoom(writing, (label) => [label.x - label.half, label.y - textSize, label.x + label.half, label.y]) : new Set(writing);
     labels.forEach((label, k) => {
       const shown = kept.has(label);
       setAttribute(texts[k], "visibility", shown ? "visible" : "hidden");

@@ -102,7 +102,7 @@ export function stage(sheet, data, motions, scales, player) {
   const names = el("input", { type: "checkbox", id: "names", checked: true, on: { change: () => { showNames = names.checked; refresh(); } } });
 
   const looks = [["side", "Side"], [what === "hand" ? "hand" : "iso", "Oblique"], ["palm", "Palm"]].map(([id, text]) =>
-    el("button", { type: "button", class: "look", "data-look": id, "aria-pressed": id === from, on: { click: () => {
+    el("button", { type: "button", class: "look", "data-look": id, "aria-pressed": String(id === from), on: { click: () => {
       views[0].view.look(id);
       for (const { view } of views.slice(1)) view.look(id);
       for (const one of looks) one.setAttribute("aria-pressed", String(one.dataset.look === id));

@@ -202,17 +202,20 @@ export function makeView3d(holder, motion, scales, { labelText, from = "side" })
   let width = 1, height = 1, fitted = 1, wanted = false;
 
   const corner = new THREE.Vector3();
+  const inCamera = (p) => corner.set(...p).applyMatrix4(camera.matrixWorldInverse).toArray();
+  /// Puts the middle of what is seen into the middle of the picture.
+  function centre() {
+    camera.updateMatrixWorld();
+    const { low, high } = scales.within(inCamera);
+    const shift = new THREE.Vector3((low[0] + high[0]) / 2, (low[1] + high[1]) / 2, 0).applyQuaternion(camera.quaternion);
+    camera.position.add(shift);
+    controls.target.add(shift);
+  }
   function fit() {
     camera.updateMatrixWorld();
-    let halfWide = 1, halfHigh = 1;
-    for (let k = 0; k < 8; ++k) {
-      corner.set(k & 1 ? scales.high[0] : scales.low[0], k & 2 ? scales.high[1] : scales.low[1], k & 4 ? scales.high[2] : scales.low[2]);
-      corner.applyMatrix4(camera.matrixWorldInverse);
-      halfWide = Math.max(halfWide, Math.abs(corner.x));
-      halfHigh = Math.max(halfHigh, Math.abs(corner.y));
-    }
-    const perPixel = Math.max(2 * halfWide / width, 2 * halfHigh / height) * 1.05;
-    fitted = perPixel;
+    const { low, high } = scales.within(inCamera);
+    const half = (c) => Math.max(1, Math.abs(low[c]), Math.abs(high[c]));
+    fitted = Math.max(2 * half(0) / width, 2 * half(1) / height) * 1.05;
     frame();
   }
   function frame() {
@@ -228,6 +231,7 @@ export function makeView3d(holder, motion, scales, { labelText, from = "side" })
     camera.position.set(x, y, z).normalize().multiplyScalar(distance).add(target);
     camera.zoom = 1;
     camera.lookAt(target);
+    centre();
     controls.update();
     fit();
   }
@@ -301,7 +305,7 @@ export function makeView3d(holder, motion, scales, { labelText, from = "side" })
       label.x = (place.x + 1) / 2 * width;
       label.y = (1 - place.y) / 2 * height;
     }
-    const kept = motion.fingers.length ? withRoom(writing, ({ x, y, text }) => [x - 3.3 * text.length, y - 6, x + 3.3 * text.length, y + 6]) : new Set(writing);
+    const kept = motion.crowded ? withRoom(writing, ({ x, y, text }) => [x - 3.3 * text.length, y - 6, x + 3.3 * text.length, y + 6]) : new Set(writing);
     for (let k = 0; k < labels.length; ++k) {
       const label = labels[k], tag = tags[k], shown = kept.has(label);
       if (tag.hidden === shown) tag.hidden = !shown;
