@@ -302,7 +302,13 @@ Json headline(const Run& run, const std::vector<record::LimitRecord>& limits) {
   std::vector<std::pair<std::string, double>> by;  // of a hand by finger: its places are too many to read
   for (const auto& value : run.record.summary) {
     if (!value.key.starts_with("grip_force.") || !std::isfinite(value.value)) continue;
-    const std::string place = value.key.substr(11), name = fingers_of(run).empty() ? place : whose(run, place);
+    const std::string place = value.key.substr(11);
+    // The sum is of the phalanges: what presses against a palm's pads is not in it.
+    if (std::none_of(run.scenario.model.bodies.begin(), run.scenario.model.bodies.end(), [&](const auto& body) {
+          return body.moves() && (place == body.name || place.starts_with(body.name + ".") || place.starts_with(body.name + "@"));
+        }))
+      continue;
+    const std::string name = fingers_of(run).empty() ? place : whose(run, place);
     const auto found = std::find_if(by.begin(), by.end(), [&](const auto& one) { return one.first == name; });
     if (found == by.end()) by.emplace_back(name, value.value);
     else found->second += value.value;
@@ -310,7 +316,7 @@ Json headline(const Run& run, const std::vector<record::LimitRecord>& limits) {
   std::string shares;
   for (const auto& [name, force] : by) shares += fmt::format("{}{} {:.3g} N", shares.empty() ? "" : ", ", name, force);
   list.push_back({{"id", "grip_force"}, {"title", "Grip force"}, {"text", number(summary(run, "grip_force"))}, {"unit", "N"}, {"threshold", asked_of("grip_force")},
-                  {"state", state_of("grip_force")}, {"detail", shares.empty() ? "nothing was gripped" : "sum of normal forces: " + shares},
+                  {"state", state_of("grip_force")}, {"detail", shares.empty() ? "nothing was gripped" : "sum of the phalanges' normal forces: " + shares},
                   {"sure", numerics + "; friction coefficients scatter by tens of percent"},
                   {"time", std::isfinite(phases.close_end) ? Json(std::min(phases.close_end, run.record.time.back())) : Json(nullptr)}});
   Json first = {{"id", "breaks_first"}, {"title", "Breaks first"}, {"text", "—"}, {"unit", "×"}, {"threshold", "below 1 it is lost"}, {"state", "unknown"},

@@ -175,6 +175,7 @@ function instants(records, motions, scales, player) {
       makeSideView(holder, motions[k], scales, { textSize: 7.5, live: false, from: motions[k].fingers.length ? "hand" : "side" }).update();
       return box;
     }));
+    motions[k].at(player.state.time);   // what is drawn anew next is the present again
     return [el("h4", { class: "sub" }, records.length > 1 ? `Key instants of ${record.label}` : "Key instants"), strip];
   });
 }

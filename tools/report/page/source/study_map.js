@@ -31,7 +31,7 @@ function border({ nx, ny, whole }) {
 
 function map(grid, panel, width) {
   const { nx, ny, x, y } = grid;
-  const left = 58 + (y.options ? 24 : 0), wide = (width - left - RIGHT) / nx, high = Math.min(Math.max(180 / ny, 8), 30);
+  const left = 58 + (y.options ? 24 : 0), wide = (width - left - RIGHT) / nx, high = Math.min(Math.max(200 / ny, 8), 34);
   const height = TOP + high * ny + BOTTOM;
   const px = (i) => left + i * wide, py = (j) => TOP + (ny - j) * high;
   const known = panel.values.filter((value) => value !== null);
@@ -43,12 +43,12 @@ function map(grid, panel, width) {
     const i = k % nx, j = Math.floor(k / nx);
     const box = { x: px(i).toFixed(2), y: py(j + 1).toFixed(2), width: wide.toFixed(2), height: high.toFixed(2) };
     return { value, field: svg("rect", { class: value === null ? "field none" : "field", "data-field": k, ...box }),
-      text: written && value !== null && svg("text", { class: "field-text", x: (px(i) + wide / 2).toFixed(1), y: (py(j + 0.5) + 4).toFixed(1), "text-anchor": "middle" }, tidy(value)) };
+      text: written && value !== null && svg("text", { class: "field-text", x: (px(i) + wide / 2).toFixed(1), y: (py(j + 0.5) + Math.min(8, high / 4)).toFixed(1), "text-anchor": "middle" }, tidy(value)) };
   });
   const spot = svg("rect", { class: "field-cursor", width: wide, height: high, visibility: "hidden" });
   // A cross in the corner of the field, so that the number beside it can be read; in the middle where there is none.
   const crosses = grid.failed.map((k) => {
-    const i = k % nx, j = Math.floor(k / nx), r = written ? 3 : Math.min(3.5, wide / 3, high / 3);
+    const i = k % nx, j = Math.floor(k / nx), r = written ? 2.6 : Math.min(3.5, wide / 3, high / 3);
     const cx = written ? px(i + 1) - r - 2.5 : px(i + 0.5), cy = written ? py(j + 1) + r + 2.5 : py(j + 0.5);
     return `M${(cx - r).toFixed(1)} ${(cy - r).toFixed(1)}l${2 * r} ${2 * r}m0 ${-2 * r}l${-2 * r} ${2 * r}`;
   }).join("");
