@@ -92,7 +92,7 @@ export function makeSideView(holder, motion, scales, { textSize: wishedSize = 3.
     const { low, high } = scales.within(sight);
     x = low[0] - margin; y = -high[1] - margin;
     w = high[0] - low[0] + 2 * margin; h = high[1] - low[1] + 2 * margin;
-    textSize = hand ? wishedSize * w / 150 : wishedSize;
+    textSize = hand ? (live ? 0.75 : 1) * wishedSize * w / 150 : wishedSize;   // a hand has more to write
     setAttribute(root, "viewBox", `${f(x)} ${f(y)} ${f(w)} ${f(h)}`);
     setAttribute(root, "font-size", f(textSize));
   }
