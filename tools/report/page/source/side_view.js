@@ -92,7 +92,8 @@ export function makeSideView(holder, motion, scales, { textSize: wishedSize = 3.
     const { low, high } = scales.within(sight);
     x = low[0] - margin; y = -high[1] - margin;
     w = high[0] - low[0] + 2 * margin; h = high[1] - low[1] + 2 * margin;
-    textSize = hand ? (live ? 0.75 : 1) * wishedSize * w / 150 : wishedSize;   // a hand has more to write
+    // A hand has more to write. What moves stands in a wide frame, which a high drawing does not fill.
+    textSize = !hand ? wishedSize : live ? 0.75 * wishedSize * Math.max(w, 1.64 * h) / 150 : wishedSize * w / 150;
     setAttribute(root, "viewBox", `${f(x)} ${f(y)} ${f(w)} ${f(h)}`);
     setAttribute(root, "font-size", f(textSize));
   }
