@@ -16,7 +16,7 @@ const valueText = (column, value) => (column.options ? column.options[value] ?? 
 /// Whether dark writing stands out from a colour of the scale.
 function isLight(share) {
   const [r, g, b] = tensionColour(share, [0, 0, 0]).map((c) => (c <= 0.04045 ? c / 12.92 : ((c + 0.055) / 1.055) ** 2.4));
-  return 0.2126 * r + 0.7152 * g + 0.0722 * b > 0.18;
+  return 0.2126 * r + 0.7152 * g + 0.0722 * b > 0.21;   // where dark and white writing stand out alike
 }
 
 /// Where fields of which all rows meet the requirements touch others.
