@@ -37,7 +37,7 @@ function map(grid, panel, width) {
   const known = panel.values.filter((value) => value !== null);
   const low = panel.low ?? Math.min(...known), most = panel.high ?? Math.max(...known);
   const share = (value) => (most > low ? (value - low) / (most - low) : 0.5);
-  const written = nx <= WRITTEN && ny <= WRITTEN && wide > 26 && high > 13;
+  const written = nx <= WRITTEN && ny <= WRITTEN && high > 13 && wide > 6.6 * Math.max(...known.map((value) => tidy(value).length));
 
   const fields = panel.values.map((value, k) => {
     const i = k % nx, j = Math.floor(k / nx);
