@@ -709,6 +709,47 @@ class StudyKinds(Study):
         self.assertEqual(len(self.rows()), 10)
 
 
+    def test_a_grid_over_two_keys_has_a_map_for_each_outcome(self):
+        self.show("grid")
+        study = self.data()["studies"][0]
+        columns, outcomes = study["columns"], [c for c in study["columns"] if c["role"] == "outcome"]
+        self.assertEqual(self.run_js("[...document.querySelectorAll('.maps figcaption')].map(f => f.textContent)"), [f"{c['title']} [{c['unit']}]" for c in outcomes])
+        table = {(row[2], row[3]): row for row in self.sample()}
+        grid, radius, gear = study["map"], columns[0], columns[1]
+        self.assertEqual((grid["x"]["column"], grid["y"]["column"]), (0, 1))
+        self.assertEqual(len(grid["x"]["values"]) * len(grid["y"]["values"]), len(table))
+        shown = self.run_js("[...document.querySelectorAll('.study-map')].map(m => [...m.querySelectorAll('.field')].map(f => f.getAttribute('fill')))")
+        for outcome, fills in enumerate(shown):
+            # Field by field: what lies lower on the scale has another colour, and what has no value none.
+            values = [table[(x, y)][4 + outcome] for y in range(len(gear["options"])) for x in sorted({row[2] for row in table.values()})]
+            self.assertEqual([math.isnan(value) for value in values], [fill is None for fill in fills])
+            known = [(value, fill) for value, fill in zip(values, fills) if fill]
+            self.assertEqual(len({fill for _, fill in known}), len({value for value, _ in known}))
+        failed = sum(row[1] != 0 for row in table.values())
+        self.assertGreater(failed, 0)
+        self.assertLess(failed, len(table))
+        self.assertEqual(self.run_js("document.querySelector('.study-map .failed-cross').getAttribute('d').split('M').length - 1"), failed)
+        # By the keyboard: the first field, one to the right, one up, and no further than the edge.
+        words = "document.querySelector('.maps + .picked-design').textContent"
+        self.run_js("document.querySelector('.maps').focus()")
+        self.browser.press("ArrowRight")
+        self.browser.press("ArrowUp")
+        self.browser.press("ArrowUp")
+        row = table[(sorted({key[0] for key in table})[1], 1)]
+        self.assertIn(f"radius {digits(row[2]).rstrip('0').rstrip('.')} mm, gear {gear['options'][1]}: {outcomes[0]['title']} {digits(row[4])} {outcomes[0]['unit']}, {outcomes[1]['title']} {digits(row[5])} {outcomes[1]['unit']}",
+                      self.run_js(words))
+        self.assertIn("meets all" if row[1] == 0 else "misses", self.run_js(words))
+        # By the mouse: the field under it.
+        x, y = self.run_js("(() => { const f = document.querySelector('.study-map .field[data-field=\"3\"]'); f.scrollIntoView({block: 'center', behavior: 'instant'});"
+                           " const b = f.getBoundingClientRect(); return [b.left + b.width / 2, b.top + b.height / 2]; })()")
+        self.browser.send("Input.dispatchMouseEvent", type="mouseMoved", x=x, y=y)
+        self.settle()
+        self.assertIn(f"gear {gear['options'][0]}", self.run_js(words))
+        self.assertIn(digits(table[(sorted({key[0] for key in table})[3], 0)][5]), self.run_js(words))
+        self.show("made")
+        self.assertEqual(self.run_js("document.querySelectorAll('.study-map').length"), 0, "points by chance make no map")
+
+
 class StudyWithRun(Page):
     @classmethod
     def prepare(cls):
@@ -723,6 +764,204 @@ class StudyWithRun(Page):
         self.assertNotEqual(self.run_js("document.title"), "owned")
         self.browser.click("#play")
         self.browser.wait("Number(document.getElementById('review').dataset.time) > 0.05")
+        self.no_complaints()
+
+
+class Hand(Page):
+    """A hand is shown so that its fingers stand apart, and told of by finger."""
+
+    FINGERS = ["index", "middle", "ring", "little", "thumb"]
+
+    @classmethod
+    def prepare(cls):
+        cls.review = cls.report("hand.html", cls.run_scenario("hand-bottle"))
+
+    def closed(self):
+        self.browser.open(self.review, "#t=0.4")
+        self.settle()
+
+    def test_it_is_called_a_hand_and_first_seen_from_where_its_fingers_stand_apart(self):
+        self.assertEqual(self.data()["records"][0]["fingers"], self.FINGERS)
+        section = self.run_js("document.querySelector('#motion').textContent")
+        self.assertIn("The hand in motion", section)
+        self.assertIn("force on the hand", section)
+        self.assertNotIn("finger in motion", self.run_js("document.querySelector('#review').textContent"))
+        self.assertEqual(self.run_js("[...document.querySelectorAll('.look')].map(l => [l.dataset.look, l.getAttribute('aria-pressed')])"),
+                         [["side", "false"], ["hand", "true"], ["palm", "false"]])
+        seen = {self.browser.picture(".picture-holder")}
+        for look in ("side", "palm"):
+            self.browser.click(f"[data-look={look}]")
+            self.settle()
+            seen.add(self.browser.picture(".picture-holder"))
+        self.assertEqual(len(seen), 3)
+        self.no_complaints()
+
+    TAGS = ".tag:not([hidden])"
+
+    def test_every_finger_has_its_name_and_no_label_covers_another(self):
+        self.closed()
+        tags = self.run_js(f"[...document.querySelectorAll({json.dumps(self.TAGS)})].map(t => {{ const b = t.getBoundingClientRect(); return [t.textContent, b.left, b.top, b.right, b.bottom]; }})")
+        self.assertTrue(set(self.FINGERS) <= {tag[0] for tag in tags}, tags)
+        self.assertTrue(any(tag[0].endswith("N") for tag in tags), "the largest forces have their numbers")
+        for k, a in enumerate(tags):
+            for b in tags[:k]:
+                # A few pixels of grace: letters are narrower and lower than their box.
+                self.assertFalse(a[1] + 2 < b[3] and b[1] + 2 < a[3] and a[2] + 4 < b[4] and b[2] + 4 < a[4], f"{a} covers {b}")
+
+    def test_curves_that_are_shown_can_be_told_apart(self):
+        charts = self.run_js("[...document.querySelectorAll('.chart')].map(c => [c.dataset.chart, [...c.querySelectorAll('.series[aria-pressed=true] .swatch-line')].map(s => s.style.color + s.dataset.dash)])")
+        self.assertGreater(len(charts), 20)
+        for chart, looks in charts:
+            self.assertEqual(len(looks), len(set(looks)), chart)
+        self.assertIn("net_force", [chart for chart, _ in charts])
+        self.assertLess(max(len(looks) for _, looks in charts), 9)
+
+    def test_what_is_asked_of_all_drives_is_one_line(self):
+        lines = self.run_js("[...document.querySelectorAll('.asked li')].map(l => l.textContent)")
+        drives = ", ".join(f"{finger}.flexor" for finger in self.FINGERS)
+        self.assertIn(f"at 0.05 s: drives {drives} at 6 V", lines)
+        self.assertEqual(sum("drive" in line for line in lines), 2, lines)
+
+    def test_grip_and_losses_are_told_by_finger_and_add_up(self):
+        record = self.data()["records"][0]
+        grip = next(number for number in record["headline"] if number["id"] == "grip_force")
+        shares = dict(re.findall(r"(\w+) ([\d.]+) N", grip["detail"]))
+        self.assertEqual(set(shares), set(self.FINGERS))
+        self.assertAlmostEqual(sum(map(float, shares.values())), float(grip["text"]), delta=0.005 * float(grip["text"]))
+        bends = next(flow for flow in record["losses"]["flows"] if flow["name"] == "bends of the cords")
+        self.assertEqual({part["name"] for part in bends["parts"]}, set(self.FINGERS))
+        self.assertLess(abs(sum(part["share"] for part in bends["parts"]) - bends["share"]), 0.05 * bends["share"])
+
+    def test_the_touch_temperature_is_that_of_the_hottest_drive(self):
+        touch = next(number for number in self.data()["records"][0]["headline"] if number["id"] == "touch_temperature")
+        housings = {one["name"]: max(floats(one["data"])) for chart in self.data()["records"][0]["charts"] if chart["id"] == "temperatures"
+                    for one in chart["series"] if one["name"].startswith("housing of ")}
+        hottest = max(housings, key=housings.get)
+        self.assertIn(hottest.removeprefix("housing of "), touch["detail"])
+        self.assertAlmostEqual(float(touch["text"]), housings[hottest], delta=0.006)
+
+    def test_margins_are_given_by_finger_and_like_ones_share_a_row(self):
+        values = self.data()["records"][0]["margins"]["values"]
+        least = {}
+        for value in values:
+            finger = next((one for one in self.FINGERS if f"{one}." in value["name"]), "palm and what all share")
+            least.setdefault(finger, [value["ratio_text"], value["check"]])
+        shown = self.run_js("[...document.querySelectorAll('.by-finger tbody tr')].map(r => [r.cells[0].textContent, r.cells[1].textContent, r.cells[2].textContent])")
+        self.assertEqual({row[0]: row[1:] for row in shown}, least)
+        # No margin is lost: each row stands for as many as it names fingers.
+        rows = self.run_js("[...document.querySelectorAll('.margins tbody tr')].map(r => r.querySelector('th .muted')?.textContent ?? '')")
+        self.assertEqual(sum(len(row.split(",")) for row in rows), len(values))
+        self.assertLess(len(rows), len(values))
+        own = self.run_js("[...document.querySelectorAll('.margins .posture')].map(p => p.textContent)")
+        for posture in own:
+            self.assertIn(len({name for name in re.findall(r"(\w+)\.\w+ ", posture)}), (0, 1, 5), f"of one finger, or of the whole hand: {posture}")
+
+    def test_like_parts_of_its_fingers_share_their_facts(self):
+        groups = self.run_js("[...document.querySelectorAll('#model .fact-group h4')].map(h => h.textContent)")
+        self.assertIn("Joint MCP of index, middle, ring, little", groups)
+        self.assertEqual(len(groups), len(set(groups)))
+        names = self.run_js("[...document.querySelectorAll('.drawn-name')].map(n => n.textContent)")
+        self.assertEqual(set(names), set(self.FINGERS))
+
+    def test_phone_and_paper(self):
+        self.browser.size(360, 740, touch=True)
+        self.browser.open(self.review)
+        self.assertLessEqual(self.run_js("document.documentElement.scrollWidth"), 360)
+        self.assertTrue(self.browser.pdf().startswith(b"%PDF-"))
+        self.no_complaints()
+
+    def test_two_fingers_of_one_model_are_fingers(self):
+        self.browser.open(self.report("pair.html", self.run_scenario("shared-drive")))
+        section = self.run_js("document.querySelector('#motion').textContent")
+        self.assertIn("The fingers in motion", section)
+        self.assertIn("force on the fingers", section)
+
+
+class FlatHand(Hand):
+    """The same without WebGL."""
+
+    flags = ("--disable-3d-apis",)
+
+    TAGS = ".picture .side-view text[visibility=visible]"
+
+    test_curves_that_are_shown_can_be_told_apart = test_what_is_asked_of_all_drives_is_one_line = None
+    test_grip_and_losses_are_told_by_finger_and_add_up = test_the_touch_temperature_is_that_of_the_hottest_drive = None
+    test_margins_are_given_by_finger_and_like_ones_share_a_row = test_like_parts_of_its_fingers_share_their_facts = test_phone_and_paper = None
+    test_two_fingers_of_one_model_are_fingers = None
+
+    def boxes(self):
+        return self.run_js("[...document.querySelectorAll('.picture .shape')].map(p => { const b = p.getBBox(); return [b.x, -b.y - b.height, b.x + b.width, -b.y]; })")
+
+    def test_it_is_drawn_as_outlines_from_each_side_and_fills_its_picture(self):
+        self.assertEqual(self.run_js("document.querySelector('.picture').dataset.view"), "2d")
+        self.assertIn("the hand is drawn as flat outlines", self.run_js("document.querySelector('.no-webgl').textContent"))
+        record = self.data()["records"][0]
+        balls = [(floats(body["poses"])[:7], shape) for body in record["scene"]["bodies"] for shape in body["shapes"] if shape["kind"] in ("capsule", "sphere")]
+        for look, across, up in (("side", 0, 1), ("palm", 0, 2)):
+            self.browser.click(f"[data-look={look}]")
+            drawn = self.boxes()
+            for pose, shape in balls:
+                ends = [turned(pose, shape[end]) for end in (("from", "to") if shape["kind"] == "capsule" else ("center",))]
+                box = [f(end[axis] for end in ends) + sign * shape["radius"] for f, sign in ((min, -1), (max, 1)) for axis in (across, up)]
+                nearest = min(drawn, key=lambda other: sum(abs(a - b) for a, b in zip(box, other)))
+                for a, b in zip(box, nearest):
+                    self.assertAlmostEqual(a, b, delta=0.05, msg=f"{look}: {shape}")
+        # Seen from anywhere nothing leaves the picture, and during the run what is drawn comes near two opposite edges of it.
+        for look in ("hand", "palm", "side"):
+            self.browser.click(f"[data-look={look}]")
+            x, y, w, h = map(float, self.run_js("document.querySelector('.picture .side-view').getAttribute('viewBox')").split())
+            reach = [math.inf, math.inf, -math.inf, -math.inf]
+            for moment in (0, 0.08, 0.12, 0.4, 2.5):
+                self.run_js(f"(() => {{ const s = document.querySelector('.scrub'); s.value = {moment}; s.dispatchEvent(new Event('input')); }})()")
+                for box in self.boxes():
+                    reach = [min(reach[0], box[0]), min(reach[1], box[1]), max(reach[2], box[2]), max(reach[3], box[3])]
+            self.assertTrue(x <= reach[0] and reach[2] <= x + w and -y - h <= reach[1] and reach[3] <= -y, f"{look}: {reach} in {(x, y, w, h)}")
+            self.assertGreater(max((reach[2] - reach[0]) / w, (reach[3] - reach[1]) / h), 0.8, look)
+
+
+class Controlled(Page):
+    """A run with a controller and a fault."""
+
+    @classmethod
+    def prepare(cls):
+        cls.review = cls.report("power-loss.html", cls.run_scenario("power-loss"))
+
+    def test_what_is_asked_read_and_true_stand_in_one_chart(self):
+        charts = {chart["id"]: chart for chart in self.data()["records"][0]["charts"]}
+        self.assertEqual([one["name"] for one in charts["shaft"]["series"]], ["set point", "reading", "true"])
+        self.assertIn("Shaft, as asked, read and true", self.run_js("document.querySelector('.chart[data-chart=shaft]').textContent"))
+        asked, _, true = (floats(one["data"]) for one in charts["shaft"]["series"])
+        self.assertAlmostEqual(asked[-1], 300, delta=0.5)
+        self.assertAlmostEqual(true[-1], 305.24, delta=0.1)   # as the summary says
+        self.assertIn("asked of flexor", [one["name"] for one in charts["voltages"]["series"]])
+
+    def test_faults_and_what_the_controller_does_stand_on_the_time_line(self):
+        shown = self.run_js("[...document.querySelectorAll('.event:not([hidden])')].map(e => [e.textContent, e.classList.contains('fault')])")
+        self.assertIn(["battery dips to 0 V for 0.5 s", True], shown)
+        self.assertIn(["flexor browns out at 0 V", False], shown)
+        self.assertIn(["flexor starts again", False], shown)
+        self.assertEqual(self.run_js("document.querySelectorAll('.event-mark.fault').length"), 1)
+
+
+class Directions(Page):
+    """A pull in directions round a plane."""
+
+    @classmethod
+    def prepare(cls):
+        limit = cls.folder / "pull.limit.h5"
+        cls.tool("limit", SOURCE / "scenarios" / "limits" / "worst-direction.yaml", "--quiet", "--out", limit, "--set", "directions.count=8")
+        cls.review = cls.report("pull.html", cls.run_scenario("grasp-free"), limit)
+
+    def test_the_plane_has_a_name_and_what_held_is_no_failure(self):
+        texts = self.run_js("[...document.querySelectorAll('.polar .limit-chart text')].map(t => t.textContent)")
+        for text in ("0\u00b0 +x", "90\u00b0 +y", "180\u00b0 \u2212x", "270\u00b0 \u2212y"):
+            self.assertIn(text, texts)
+        self.assertIn("round the plane of x and y", self.run_js("document.querySelector('.polar figcaption').textContent"))
+        rows = self.data()["limits"][0]["rows"]
+        held = sum(not row["found"] for row in rows)
+        self.assertTrue(0 < held < 8, rows)
+        self.assertEqual(self.run_js("document.querySelector('.polar .beyond').getAttribute('d').split('M').length - 1"), held)
+        self.assertEqual(self.run_js("document.querySelectorAll('.limit tr.missed').length"), 0)
         self.no_complaints()
 
 

@@ -112,7 +112,9 @@ Script control_figure(const Subject& subject) {
                             false, 1});
     Panel current{fmt::format("{} current [A]", shortened(name, 12)), {}, false, 0.05};
     if (loops && loops->current) current.curves.push_back({"set point", record.column(base + "current_set_point"), "#202020", 2});
-    if (!loops) current.curves.push_back({"limit asked for", record.column(base + "current_limit"), "#202020", 2});
+    // Zero asks for none.
+    auto limit = loops ? std::vector<double>() : record.column(base + "current_limit");
+    if (std::any_of(limit.begin(), limit.end(), [](double value) { return value > 0; })) current.curves.push_back({"limit asked for", std::move(limit), "#202020", 2});
     current.curves.push_back({"true", record.column(drive + "current"), "#909090", 1});
     current.curves.push_back({"reading", record.column(base + "current_reading"), color(0), 1});
     panels.push_back({fmt::format("{} voltage [V]", shortened(name, 12)),

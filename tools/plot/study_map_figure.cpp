@@ -3,69 +3,20 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <optional>
 
 #include <fmt/format.h>
 
 #include "plot/sheet.h"
 #include "plot/study_figures.h"
+#include "plot/study_map.h"
 #include "plot/study_marks.h"
 
 namespace sinewright::plot {
 
 namespace {
 
-constexpr std::size_t kMostCells = 60;      // along an axis
-constexpr std::size_t kMostWritten = 14;    // with numbers in them
-
-// What all rows of one pair of values have in common.
-struct Cell {
-  std::vector<double> sum, count;  // per outcome, of those that have it
-  std::uint64_t rows = 0, met = 0;
-};
-
-struct Map {
-  std::size_t key_x = 0, key_y = 0;
-  std::vector<double> x, y;  // values shown, as the table has them
-  std::size_t all_x = 0, all_y = 0;
-  std::vector<Cell> cells;   // x fastest
-};
-
-std::vector<double> evenly(const std::vector<double>& values, std::size_t most) {
-  if (values.size() <= most) return values;
-  std::vector<double> some;
-  for (std::size_t i = 0; i < most; ++i) some.push_back(values[i * (values.size() - 1) / (most - 1)]);
-  return some;
-}
-
-// The two keys with most values, numbers before options; the one with more lies along the page.
-Map map_of(const record::StudyRecord& table) {
-  std::vector<std::vector<double>> values;
-  std::vector<std::size_t> order;
-  for (std::size_t k = 0; k < table.varied.size(); ++k) values.push_back(different_values(table.varied[k].values)), order.push_back(k);
-  std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
-    const auto rank = [&](std::size_t k) { return std::pair(values[k].size() < 2, !table.varied[k].options.empty()); };
-    return rank(a) != rank(b) ? rank(a) < rank(b) : values[a].size() > values[b].size();
-  });
-  Map map;
-  map.key_x = order.at(0), map.key_y = order.at(1);
-  map.all_x = values[map.key_x].size(), map.all_y = values[map.key_y].size();
-  map.x = evenly(values[map.key_x], kMostCells), map.y = evenly(values[map.key_y], kMostCells);
-  map.cells.assign(map.x.size() * map.y.size(), {std::vector<double>(table.outcomes.size(), 0.0), std::vector<double>(table.outcomes.size(), 0.0), 0, 0});
-  const auto place = [](const std::vector<double>& list, double value) {
-    const auto found = std::lower_bound(list.begin(), list.end(), value);
-    return found != list.end() && *found == value ? static_cast<std::size_t>(found - list.begin()) : list.size();
-  };
-  for (std::uint64_t row = 0; row < table.rows(); ++row) {
-    const std::size_t i = place(map.x, table.varied[map.key_x].values[row]), j = place(map.y, table.varied[map.key_y].values[row]);
-    if (i == map.x.size() || j == map.y.size()) continue;
-    Cell& cell = map.cells[j * map.x.size() + i];
-    ++cell.rows;
-    cell.met += passes(table, row);
-    for (std::size_t c = 0; c < table.outcomes.size(); ++c)
-      if (std::isfinite(table.outcomes[c].values[row])) cell.sum[c] += table.outcomes[c].values[row], cell.count[c] += 1;
-  }
-  return map;
-}
+constexpr std::size_t kMostWritten = 14;    // along an axis, with numbers in the fields
 
 // Names of an axis' values as labels; as many as have room.
 void value_axis(Script& script, const record::StudyColumn& key, const std::vector<double>& values, bool across, double length) {
@@ -82,11 +33,11 @@ void value_axis(Script& script, const record::StudyColumn& key, const std::vecto
 }
 
 // Where a cell of which all rows meet the requirements touches one of which none or not all do.
-std::vector<std::vector<std::vector<double>>> border(const Map& map) {
+std::vector<std::vector<std::vector<double>>> border(const StudyMap& map) {
   std::vector<std::vector<std::vector<double>>> lines;
   const std::size_t nx = map.x.size(), ny = map.y.size();
   const auto whole = [&](std::size_t i, std::size_t j) {
-    const Cell& cell = map.cells[j * nx + i];
+    const StudyMap::Cell& cell = map.cells[j * nx + i];
     return cell.rows > 0 && cell.met == cell.rows;
   };
   for (std::size_t j = 0; j < ny; ++j)
@@ -102,9 +53,9 @@ std::vector<std::vector<std::vector<double>>> border(const Map& map) {
 
 std::vector<Script> study_map_figures(const StudyView& view) {
   const record::StudyRecord& table = view.table;
-  if (table.varied.size() < 2) return {};
-  const Map map = map_of(table);
-  if (map.x.size() < 2 || map.y.size() < 2) return {};
+  const std::optional<StudyMap> made = map_of(table);
+  if (!made) return {};
+  const StudyMap& map = *made;
   const std::size_t nx = map.x.size(), ny = map.y.size();
   const record::StudyColumn &key_x = table.varied[map.key_x], &key_y = table.varied[map.key_y];
   const bool several = table.varied.size() > 2;  // rows in a cell
@@ -166,7 +117,7 @@ std::vector<Script> study_map_figures(const StudyView& view) {
       double low = std::numeric_limits<double>::infinity(), high = -low;
       for (std::size_t j = 0; j < ny; ++j)
         for (std::size_t i = 0; i < nx; ++i) {
-          const Cell& cell = map.cells[j * nx + i];
+          const StudyMap::Cell& cell = map.cells[j * nx + i];
           if (share ? cell.rows == 0 : cell.count[c] == 0) continue;
           const double value = share ? 100.0 * static_cast<double>(cell.met) / static_cast<double>(cell.rows) : scale_of(table.outcomes[c])(cell.sum[c] / cell.count[c]);
           fields.push_back({static_cast<double>(i), static_cast<double>(j), value});

@@ -1,6 +1,7 @@
 #include "report/page_data.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <utility>
 
@@ -34,10 +35,21 @@ const std::vector<std::string> kValidity = {
 const char* const kChance =
     "Intervals of a study speak of the chance of drawing; that frictions and spreads are guessed is in none of them, and what goes with failing need not cause it.";
 
+// A direction, by the world's axis that it lies along, else in parts.
+std::string axis_text(const std::array<double, 3>& direction) {
+  constexpr std::array<const char*, 3> names = {"x", "y", "z"};
+  for (std::size_t a = 0; a < 3; ++a)
+    if (std::abs(std::abs(direction[a]) - 1) < 1e-9) return fmt::format("{}{}", direction[a] > 0 ? "+" : "−", names[a]);
+  return fmt::format("({:.2f}, {:.2f}, {:.2f})", direction[0], direction[1], direction[2]);
+}
+
 Json limit_data(const record::LimitRecord& limit) {
   Json json = {{"name", limit.name}, {"quantity", limit.quantity}, {"unit", limit.unit}, {"method", limit.method}, {"axes", Json::array()}, {"rows", Json::array()}};
   const bool directions = limit.method == "directions";
   if (directions) json["in_plane"] = limit.in_plane;
+  // What 0° and 90° are in the world, where the directions lie on them.
+  if (const std::size_t n = directions && limit.in_plane ? limit.axes.back().second.size() : 0; n > 0 && n % 4 == 0 && limit.limits.size() >= n)
+    json["plane"] = {axis_text(limit.limits[0].direction), axis_text(limit.limits[n / 4].direction)};
   for (const auto& [name, values] : limit.axes) json["axes"].push_back({{"name", name}, {"values", values}});
   const std::string unit = limit.unit.empty() || limit.unit == "1" ? "" : " " + limit.unit;
   for (const auto& one : limit.limits) {
@@ -48,7 +60,7 @@ Json limit_data(const record::LimitRecord& limit) {
       row["error_text"] = fmt::format("± {:.2g}{}", one.error, unit);
     } else {
       row["value"] = nullptr;
-      row["text"] = "none found";
+      row["text"] = directions ? "holds all tried" : "none found";
       row["error_text"] = "";
     }
     if (directions && !one.gave.empty()) row["gave"] = fmt::format("{}, at {:.3g}{}", one.gave, one.gave_at, unit);

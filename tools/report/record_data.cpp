@@ -4,10 +4,12 @@
 #include <array>
 #include <cmath>
 #include <limits>
+#include <map>
 #include <numbers>
 
 #include <fmt/format.h>
 
+#include "drive/sinewright_firmware.h"
 #include "geometry/convex_hull.h"
 #include "model/names.h"
 #include "plot/scene.h"
@@ -28,6 +30,7 @@ using Json = nlohmann::ordered_json;
 using Eigen::Vector3d;
 constexpr double nan = std::numeric_limits<double>::quiet_NaN();
 constexpr double kBound = 0.002;       // of a column's range
+constexpr double kBoundOfNet = 0.01;   // of the largest net force and moment
 constexpr std::size_t kMostRows = 3000;
 constexpr double kDegree = 180 / std::numbers::pi;
 
@@ -117,21 +120,70 @@ const record::Verdict* verdict_on(const Run& run, const std::string& key) {
   return nullptr;
 }
 
+// The fingers of a hand, in the order of its file; none where a model is one finger.
+std::vector<std::string> fingers_of(const Run& run) {
+  std::vector<std::string> fingers;
+  for (const auto& body : run.scenario.model.bodies) {
+    const std::string finger = model::finger_of(body.name);
+    if (!finger.empty() && std::find(fingers.begin(), fingers.end(), finger) == fingers.end()) fingers.push_back(finger);
+  }
+  return fingers;
+}
+
+// The finger of a hand that a part belongs to, or else its palm.
+std::string whose(const Run& run, const std::string& name) {
+  const std::vector<std::string> fingers = fingers_of(run);
+  const std::string finger = model::finger_of(name);
+  return std::find(fingers.begin(), fingers.end(), finger) == fingers.end() ? "palm" : finger;
+}
+
+// What the page calls what it shows: several chains of one model are fingers, though its file names no hand.
+const char* shown_as(const Run& run) {
+  if (!fingers_of(run).empty()) return "hand";
+  const auto& bodies = run.scenario.model.bodies;
+  const auto is_tip = [&](std::size_t b) {
+    return bodies[b].hinge && !bodies[b].shapes.empty() &&
+           std::none_of(bodies.begin(), bodies.end(), [&](const auto& other) { return other.hinge && other.hinge->parent == static_cast<int>(b); });
+  };
+  std::size_t tips = 0;
+  for (std::size_t b = 0; b < bodies.size(); ++b) tips += is_tip(b);
+  return tips > 1 ? "fingers" : "finger";
+}
+
 std::string body_name(const Run& run, int index) { return run.scenario.model.bodies[static_cast<std::size_t>(index)].name; }
 
 // --- what was asked, and what came of it
 
+struct Ask {
+  double time;
+  std::string what;
+  std::vector<std::string> drives;
+};
+
+std::vector<std::string> in_words(const model::Command& command) {
+  if (const auto* v = std::get_if<model::CommandVoltage>(&command)) return {fmt::format("at {:.4g} V", v->voltage) + (v->over > 0 ? fmt::format(", rising over {:.4g} s", v->over) : "")};
+  if (const auto* c = std::get_if<model::CommandCurrentLimit>(&command)) return {fmt::format("limited to {:.4g} A", c->current)};
+  if (const auto* a = std::get_if<model::CommandAngle>(&command)) return {fmt::format("to {:.4g}° of its shaft", a->angle * kDegree)};
+  if (const auto* o = std::get_if<model::CommandOff>(&command)) return {o->leads == model::Leads::open ? "off, leads open" : "off, leads shorted"};
+  if (simulation::for_controller(command)) return {simulation::asked_of_controller(command)};
+  return {};
+}
+
 std::vector<std::string> asked(const Run& run) {
   const model::Scenario& s = run.scenario;
   std::vector<std::string> list;
+  // What several drives are told at the same time is one line.
+  std::vector<Ask> asks;
   for (const auto& entry : s.timeline) {
-    const std::string who = fmt::format("at {:.4g} s: drive {} ", entry.time, s.model.drives[static_cast<std::size_t>(entry.drive)].name);
-    if (const auto* v = std::get_if<model::CommandVoltage>(&entry.command)) list.push_back(who + fmt::format("at {:.4g} V", v->voltage) + (v->over > 0 ? fmt::format(", rising over {:.4g} s", v->over) : ""));
-    if (const auto* c = std::get_if<model::CommandCurrentLimit>(&entry.command)) list.push_back(who + fmt::format("limited to {:.4g} A", c->current));
-    if (const auto* a = std::get_if<model::CommandAngle>(&entry.command)) list.push_back(who + fmt::format("to {:.4g}° of its shaft", a->angle * kDegree));
-    if (const auto* o = std::get_if<model::CommandOff>(&entry.command)) list.push_back(who + (o->leads == model::Leads::open ? "off, leads open" : "off, leads shorted"));
-    if (simulation::for_controller(entry.command)) list.push_back(who + simulation::asked_of_controller(entry.command));
+    const std::string& drive = s.model.drives[static_cast<std::size_t>(entry.drive)].name;
+    for (const std::string& what : in_words(entry.command)) {
+      const auto same = std::find_if(asks.begin(), asks.end(), [&](const Ask& ask) { return ask.time == entry.time && ask.what == what; });
+      if (same == asks.end()) asks.push_back({entry.time, what, {drive}});
+      else same->drives.push_back(drive);
+    }
   }
+  for (const Ask& ask : asks)
+    list.push_back(fmt::format("at {:.4g} s: drive{} {} {}", ask.time, ask.drives.size() > 1 ? "s" : "", fmt::join(ask.drives, ", "), ask.what));
   for (const auto& event : run.record.events)
     if (event.kind == "fault") list.push_back(fmt::format("at {:.4g} s: fault of {}: {}", event.time, event.subject, event.detail));
   for (const auto& load : s.loads) {
@@ -247,11 +299,24 @@ Json headline(const Run& run, const std::vector<record::LimitRecord>& limits) {
                   {"state", state_of("closing_time")}, {"detail", "from the first command to the last entry into the 95 % band"},
                   {"sure", numerics + "; motor and friction data decide it"},
                   {"time", std::isfinite(closing) && std::isfinite(phases.command) ? Json(phases.command + closing) : Json(nullptr)}});
+  std::vector<std::pair<std::string, double>> by;  // of a hand by finger: its places are too many to read
+  for (const auto& value : run.record.summary) {
+    if (!value.key.starts_with("grip_force.") || !std::isfinite(value.value)) continue;
+    const std::string place = value.key.substr(11);
+    // The sum is of the phalanges: what presses against a palm's pads is not in it.
+    if (std::none_of(run.scenario.model.bodies.begin(), run.scenario.model.bodies.end(), [&](const auto& body) {
+          return body.moves() && (place == body.name || place.starts_with(body.name + ".") || place.starts_with(body.name + "@"));
+        }))
+      continue;
+    const std::string name = fingers_of(run).empty() ? place : whose(run, place);
+    const auto found = std::find_if(by.begin(), by.end(), [&](const auto& one) { return one.first == name; });
+    if (found == by.end()) by.emplace_back(name, value.value);
+    else found->second += value.value;
+  }
   std::string shares;
-  for (const auto& value : run.record.summary)
-    if (value.key.starts_with("grip_force.") && std::isfinite(value.value)) shares += fmt::format("{}{} {:.3g} N", shares.empty() ? "" : ", ", value.key.substr(11), value.value);
+  for (const auto& [name, force] : by) shares += fmt::format("{}{} {:.3g} N", shares.empty() ? "" : ", ", name, force);
   list.push_back({{"id", "grip_force"}, {"title", "Grip force"}, {"text", number(summary(run, "grip_force"))}, {"unit", "N"}, {"threshold", asked_of("grip_force")},
-                  {"state", state_of("grip_force")}, {"detail", shares.empty() ? "nothing was gripped" : "sum of normal forces: " + shares},
+                  {"state", state_of("grip_force")}, {"detail", shares.empty() ? "nothing was gripped" : "sum of the phalanges' normal forces: " + shares},
                   {"sure", numerics + "; friction coefficients scatter by tens of percent"},
                   {"time", std::isfinite(phases.close_end) ? Json(std::min(phases.close_end, run.record.time.back())) : Json(nullptr)}});
   Json first = {{"id", "breaks_first"}, {"title", "Breaks first"}, {"text", "—"}, {"unit", "×"}, {"threshold", "below 1 it is lost"}, {"state", "unknown"},
@@ -269,14 +334,18 @@ Json headline(const Run& run, const std::vector<record::LimitRecord>& limits) {
   list.push_back(back_drive(run, limits));
   Json touch = {{"id", "touch_temperature"}, {"title", "Touch temperature"}, {"text", "—"}, {"unit", "°C"}, {"threshold", "touch not described"}, {"state", "unknown"},
                 {"detail", "no drive"}, {"sure", "two-node heat model"}, {"time", nullptr}};
+  double hottest = -1e9;
   for (const auto& drive : run.scenario.model.drives) {
     const auto path = "/drives/" + drive.name + "/housing_temperature";
     if (run.record.find(path) < 0) continue;
     const auto temperature = run.record.column(path);
     const auto most = std::max_element(temperature.begin(), temperature.end());
+    if (*most <= hottest) continue;
+    hottest = *most;
     touch["text"] = number(*most - 273.15);
+    touch["threshold"] = "touch not described";
     touch["state"] = "plain";
-    touch["detail"] = "housing of " + drive.name + ", highest in this run";
+    touch["detail"] = "housing of " + drive.name + (run.scenario.model.drives.size() > 1 ? ", the hottest, highest in this run" : ", highest in this run");
     touch["sure"] = "two-node heat model over the run's length; longer use gets warmer";
     touch["time"] = run.record.time[static_cast<std::size_t>(most - temperature.begin())];
     for (const auto& margin : run.record.margins.values)
@@ -284,7 +353,6 @@ Json headline(const Run& run, const std::vector<record::LimitRecord>& limits) {
         touch["threshold"] = fmt::format("burns at {:.3g} °C", margin.capacity + run.scenario.ambient - 273.15);
         touch["state"] = margin.ratio >= 1 ? "good" : "bad";
       }
-    break;
   }
   list.push_back(touch);
   return list;
@@ -294,15 +362,21 @@ Json margins_data(const Run& run) {
   const auto& margins = run.record.margins;
   // A temperature here is a rise over the surroundings: its kelvins stay.
   const auto shown = [](double si, const std::string& unit) { return unit == "K" ? fmt::format("{:.4g} K", si) : value_text(si, unit); };
+  const std::vector<std::string> fingers = fingers_of(run);
   Json values = Json::array(), unloaded = Json::array(), unknown = Json::array();
   for (const auto& margin : margins.values) {
     if (!std::isfinite(margin.ratio)) {
       unloaded.push_back(margin.check);
       continue;
     }
+    // Of a hand the joints of the finger that the part belongs to.
+    const auto named = [&](const std::string& finger) { return margin.name.find(finger + ".") != std::string::npos; };
+    const auto own = std::find_if(fingers.begin(), fingers.end(), named);
     std::string posture;
-    for (std::size_t j = 0; j < margins.joints.size() && j < margin.posture.size(); ++j)
-      posture += fmt::format("{}{} {:.1f}°", j ? ", " : "", margins.joints[j], margin.posture[j] * kDegree);
+    for (std::size_t j = 0; j < margins.joints.size() && j < margin.posture.size(); ++j) {
+      if (own != fingers.end() && model::finger_of(margins.joints[j]) != *own) continue;
+      posture += fmt::format("{}{} {:.1f}°", posture.empty() ? "" : ", ", margins.joints[j], margin.posture[j] * kDegree);
+    }
     values.push_back({{"name", margin.name}, {"check", margin.check}, {"ratio", margin.ratio}, {"ratio_text", fmt::format("{:.3g}", margin.ratio)},
                       {"capacity", shown(margin.capacity, margin.unit)}, {"demand", shown(margin.demand, margin.unit)}, {"time", margin.time}, {"load", margin.load},
                       {"posture", posture}, {"lost_at", std::isfinite(margin.lost_at) ? Json(margin.lost_at) : Json(nullptr)}, {"lost_load", margin.lost_load}});
@@ -329,6 +403,7 @@ Json losses(const Run& run) {
   };
   const double total = moved("supply") + moved("loads") + moved("prescribed_motion");
   if (!(total > 0)) return nullptr;
+  const bool hand = !fingers_of(run).empty();
   Json flows = Json::array();
   double lost = 0;
   const double shaft_work = 1e3 * summary(run, "shaft_work");
@@ -346,7 +421,12 @@ Json losses(const Run& run) {
         const bool slide = item.key.starts_with("loss_share.") && std::any_of(run.scenario.model.bodies.begin(), run.scenario.model.bodies.end(),
                                                                               [&](const auto& b) { return b.slide && item.key == "loss_share." + b.slide->name; });
         if ((part_prefix == "bend" && !bend) || (part_prefix == "hinge" && !hinge) || (part_prefix == "slide" && !slide) || !(item.value > 0)) continue;
-        flow["parts"].push_back({{"name", item.key.substr(11)}, {"value", item.value * shaft_work}, {"share", item.value * shaft_work / total}});
+        // Of a hand by finger: its bends and pins are too many to read.
+        const std::string part = hand ? whose(run, item.key.substr(11)) : item.key.substr(11);
+        const auto found = std::find_if(flow["parts"].begin(), flow["parts"].end(), [&](const Json& one) { return one["name"] == part; });
+        Json& into = found == flow["parts"].end() ? flow["parts"].emplace_back(Json{{"name", part}, {"value", 0.0}, {"share", 0.0}}) : *found;
+        into["value"] = into["value"].get<double>() + item.value * shaft_work;
+        into["share"] = into["share"].get<double>() + item.value * shaft_work / total;
       }
     flows.push_back(flow);
   };
@@ -382,7 +462,8 @@ Json drawing(const Run& run) {
       const Vector3d q = 1e3 * seen(p);
       return Json{q.x(), q.y()};
     };
-    Json view = {{"name", palm ? "from the palm" : "from the side"}, {"polygons", Json::array()}, {"circles", Json::array()}, {"cords", Json::array()}, {"dimensions", Json::array()}, {"notes", Json::array()}};
+    Json view = {{"name", palm ? "from the palm" : "from the side"}, {"polygons", Json::array()}, {"circles", Json::array()}, {"cords", Json::array()}, {"dimensions", Json::array()}, {"notes", Json::array()}, {"names", Json::array()}};
+    std::map<std::string, std::array<double, 2>> ends;  // how far each finger of a hand reaches
     double tip = -1e9;
     for (std::size_t b = 0; b < m.bodies.size(); ++b) {
       const plot::Placed pose{palm ? Eigen::Matrix3d(turn * poses[b].R) : poses[b].R, seen(poses[b].p)};
@@ -390,6 +471,7 @@ Json drawing(const Run& run) {
         Json points = Json::array();
         for (const auto& [x, y] : plot::outline(shape, pose)) {
           points.push_back({1e3 * x, 1e3 * y});
+          if (auto [end, first] = ends.try_emplace(model::finger_of(m.bodies[b].name), std::array{1e3 * x, 1e3 * y}); !first && 1e3 * x > end->second[0]) end->second = {1e3 * x, 1e3 * y};
           if (m.bodies[b].hinge && !simulation::rides_on_slide(m, static_cast<int>(b))) tip = std::max(tip, 1e3 * x);
         }
         view["polygons"].push_back({{"role", role}, {"points", points}});
@@ -412,7 +494,7 @@ Json drawing(const Run& run) {
         const auto parent = static_cast<std::size_t>(hinge.parent);
         const bool apart = m.bodies[parent].hinge && std::abs(poses[b].p.x() - poses[parent].p.x()) > 1e-4;
         if (hand) before = poses[parent].p;
-        if (hand ? apart : any) view["dimensions"].push_back({{"from", point(before)}, {"to", point(poses[b].p)}, {"axis", "x"}, {"text", fmt::format("{:.4g}", 1e3 * (poses[b].p.x() - before.x()))}});
+        if (hand ? apart : any) view["dimensions"].push_back({{"from", point(before)}, {"to", point(poses[b].p)}, {"axis", "x"}, {"text", fmt::format("{:.4g}", 1e3 * (hand ? (poses[b].p - before).norm() : poses[b].p.x() - before.x()))}});
       }
       before = poses[b].p;
       any = true;
@@ -441,6 +523,10 @@ Json drawing(const Run& run) {
       const bool rubber = !std::holds_alternative<model::LinearLaw>(m.lines[static_cast<std::size_t>(cord.line)].law);
       view["cords"].push_back({{"kind", rubber ? "rubber" : "cord"}, {"points", points}});
     }
+    if (palm)
+      for (const auto& [finger, end] : ends)
+        if (!finger.empty()) view["names"].push_back({{"at", end}, {"text", finger}});
+    if (hand && !palm) view["name"] = "from the side, lengths from pin to pin along each finger";
     views.push_back(view);
   }
   return {{"views", views}};
@@ -470,6 +556,7 @@ Json facts(const Run& run) {
     if (body.hinge) last_posture.push_back(run.record.column("/joints/" + body.hinge->name + "/angle").back());
   const simulation::System system(run.scenario);
   for (const simulation::Detour& detour : simulation::detours(system, last_posture)) {
+    if (std::abs(detour.gain() - 1) < 5e-4 && std::abs(detour.led.path_length - detour.in_line.path_length) < 5e-5) continue;  // it is in line
     const std::string group = "Cord " + m.cords[static_cast<std::size_t>(system.cords[detour.cord].cord)].name;
     add(group, "lost before the finger", fmt::format("{:.1f} % (drive in line: {:.1f} %)", 100 * (1 - detour.led.ratio), 100 * (1 - detour.in_line.ratio)));
     add(group, "grip against a drive in line", fmt::format("{:.1f} % for the same tension at the pulley", 100 * detour.gain()));
@@ -493,7 +580,9 @@ Json facts(const Run& run) {
   return list;
 }
 
-int weight_of(const std::string& kind) {
+int weight_of(const record::Event& event) {
+  const std::string& kind = event.kind;
+  if (kind == "control" && event.time > 0) return 3;  // a guard switches off, a controller browns out; at the start it only says which it is
   if (kind == "command" || kind == "contact" || kind == "caution" || kind == "fault" || kind == "fault-over") return 3;
   if (kind == "slack" || kind == "lift-off" || kind == "stop") return 2;
   return 1;
@@ -563,13 +652,18 @@ Json record_data(const Run& run, const std::string& label, const std::vector<rec
     const char *id, *title, *unit;
     bool of_finger;  // a hand has one for each finger
   };
-  constexpr std::array<ChartKind, 10> kinds{{{"angles", "Joint angles", "deg", true}, {"tensions", "Cord tensions", "N", true},
-                                            {"contacts", "Contact forces, normal", "N", true}, {"currents", "Currents", "A", false},
-                                            {"voltages", "Voltages", "V", false}, {"temperatures", "Temperatures", "°C", false},
-                                            {"torques", "Load on the shafts", "N·mm", false}, {"energy", "Energy since the start", "mJ", false},
-                                            {"loads", "Loads", "N", false}, {"slides", "Positions of slides", "mm", false}}};
+  enum Kind : std::size_t { angles, tensions, contact_forces, shafts, speeds, currents, voltages, temperatures, torques, told, tips, energy, load_forces, net_forces, net_moments, slides };
+  constexpr std::array<ChartKind, slides + 1> kinds{{{"angles", "Joint angles", "deg", true}, {"tensions", "Cord tensions", "N", true},
+                                                     {"contacts", "Contact forces, normal", "N", true}, {"shaft", "Shaft, as asked, read and true", "deg", false},
+                                                     {"speed", "Speed of the shaft", "deg/s", false}, {"currents", "Currents", "A", false},
+                                                     {"voltages", "Voltages", "V", false}, {"temperatures", "Temperatures", "°C", false},
+                                                     {"torques", "Load on the shafts", "N·mm", false}, {"told", "Told by the firmware", "", false},
+                                                     {"tip", "Fingertip, told from true", "mm", false}, {"energy", "Energy since the start", "mJ", false},
+                                                     {"loads", "Loads", "N", false}, {"net_force", "Net force on what is free: 0 in balance", "N", false},
+                                                     {"net_moment", "Net moment on what is free: 0 in balance", "N·mm", false}, {"slides", "Positions of slides", "mm", false}}};
   std::vector<Chart> charts;
-  const bool hand = std::any_of(m.bodies.begin(), m.bodies.end(), [](const auto& body) { return !model::finger_of(body.name).empty(); });
+  const std::vector<std::string> fingers = fingers_of(run);
+  const bool hand = !fingers.empty();
   const auto chart_for = [&](std::size_t kind, const std::string& finger) -> Chart& {
     const std::string id = finger.empty() ? kinds[kind].id : fmt::format("{}.{}", kinds[kind].id, finger);
     auto found = std::find_if(charts.begin(), charts.end(), [&](const Chart& chart) { return chart.id == id; });
@@ -583,17 +677,15 @@ Json record_data(const Run& run, const std::string& label, const std::vector<rec
     if (record.find(path) < 0) return;
     std::string finger;
     if (hand && kinds[kind].of_finger) {
-      finger = model::finger_of(name);
-      const auto has = [&](const auto& body) { return model::finger_of(body.name) == finger; };
-      if (finger.empty() || std::none_of(m.bodies.begin(), m.bodies.end(), has)) finger = "palm";
+      finger = whose(run, name);
       for (auto at = name.find(finger + "."); at != std::string::npos; at = name.find(finger + ".", at)) name.erase(at, finger.size() + 1);
     }
     chart_for(kind, finger).series.push_back({name, description(path), tables.add(path, column, factor, offset), shown});
   };
   for (const auto& body : m.bodies)
-    if (body.hinge) add(0, body.hinge->name, "/joints/" + body.hinge->name + "/angle", kDegree);
+    if (body.hinge) add(angles, body.hinge->name, "/joints/" + body.hinge->name + "/angle", kDegree);
   for (const auto& body : m.bodies)
-    if (body.slide) add(9, body.slide->name, "/joints/" + body.slide->name + "/position", 1e3);
+    if (body.slide) add(slides, body.slide->name, "/joints/" + body.slide->name + "/position", 1e3);
   for (const auto& cord : m.cords) {
     const std::string path = "/cords/" + cord.name + "/tension";
     const int channel = record.find(path);
@@ -601,39 +693,98 @@ Json record_data(const Run& run, const std::string& label, const std::vector<rec
     const auto& names = record.channels[static_cast<std::size_t>(channel)].columns;
     const int width = record.channels[static_cast<std::size_t>(channel)].width();
     for (int c = 0; c < width; ++c)
-      add(1, fmt::format("{}, span {}", cord.name, names.empty() ? std::to_string(c + 1) : names[static_cast<std::size_t>(c)]), path, 1, 0, c == 0 || c == width - 1, c);
+      add(tensions, fmt::format("{}, span {}", cord.name, names.empty() ? std::to_string(c + 1) : names[static_cast<std::size_t>(c)]), path, 1, 0, c == 0 || c == width - 1, c);
   }
   for (const auto& channel : record.channels)
     if (channel.path.starts_with("/contacts/") && channel.path.ends_with("/normal_force"))
-      add(2, channel.path.substr(10, channel.path.size() - 10 - 13), channel.path, 1);
+      add(contact_forces, channel.path.substr(10, channel.path.size() - 10 - 13), channel.path, 1);
   const bool shared = m.drives.size() > 1;  // the supply speaks for itself then
   for (const auto& drive : m.drives) {
     const std::string base = "/drives/" + drive.name + "/";
-    add(3, "motor of " + drive.name, base + "current", 1);
-    if (!shared) add(3, "supply of " + drive.name, base + "supply_current", 1);
-    add(4, "motor of " + drive.name, base + "motor_voltage", 1);
-    if (!shared) add(4, "supply of " + drive.name, base + "supply_voltage", 1);
-    add(5, "winding of " + drive.name, base + "winding_temperature", 1, -273.15);
-    add(5, "housing of " + drive.name, base + "housing_temperature", 1, -273.15);
-    add(6, drive.name, base + "load_torque", 1e3);
+    add(currents, "motor of " + drive.name, base + "current", 1);
+    if (!shared) add(currents, "supply of " + drive.name, base + "supply_current", 1);
+    add(voltages, "motor of " + drive.name, base + "motor_voltage", 1);
+    if (!shared) add(voltages, "supply of " + drive.name, base + "supply_voltage", 1);
+    add(temperatures, "winding of " + drive.name, base + "winding_temperature", 1, -273.15);
+    add(temperatures, "housing of " + drive.name, base + "housing_temperature", 1, -273.15, m.drives.size() <= 4);  // more than eight curves have no colour of their own
+    add(torques, drive.name, base + "load_torque", 1e3);
   }
   if (shared)
     for (const auto& supply : m.supplies) {
-      add(3, "supply " + supply.name, "/supplies/" + supply.name + "/current", 1);
-      add(4, "supply " + supply.name, "/supplies/" + supply.name + "/voltage", 1);
+      add(currents, "supply " + supply.name, "/supplies/" + supply.name + "/current", 1);
+      add(voltages, "supply " + supply.name, "/supplies/" + supply.name + "/voltage", 1);
     }
+  // What a controller reads and asks for stands beside what is true.
+  for (std::size_t d = 0; d < m.drives.size(); ++d) {
+    const std::string &name = m.drives[d].name, base = "/drives/" + name + "/", of = shared ? name : "";
+    const auto own = [&](std::size_t kind, const char* words, const std::string& path, double factor, double offset = 0, int column = 0) {
+      if (record.find(path) >= 0) chart_for(kind, of).series.push_back({words, description(path), tables.add(path, column, factor, offset), true});
+    };
+    const bool controlled = std::any_of(run.scenario.controllers.begin(), run.scenario.controllers.end(), [&](const auto& one) { return one.drive == static_cast<int>(d); });
+    if (!controlled) continue;
+    // A loop that is not there asks for nothing.
+    const auto asks = [&](const char* leaf) {
+      if (record.find(base + leaf) < 0) return false;
+      const auto values = record.column(base + leaf);
+      return std::any_of(values.begin(), values.end(), [](double value) { return std::isfinite(value) && value != 0; });
+    };
+    if (asks("control/set_point")) own(shafts, "set point", base + "control/set_point", kDegree);
+    own(shafts, "reading", base + "control/reading", kDegree);
+    own(shafts, "true", base + "shaft_angle", kDegree);
+    if (asks("control/speed_set_point")) {
+      own(speeds, "set point", base + "control/speed_set_point", kDegree);
+      own(speeds, "made of readings", base + "control/speed_reading", kDegree);
+      own(speeds, "true", base + "shaft_speed", kDegree);
+    }
+    if (asks("control/current_set_point")) add(currents, "asked of " + name, base + "control/current_set_point", 1);
+    if (asks("control/current_limit")) add(currents, "limit asked of " + name, base + "control/current_limit", 1);
+    add(currents, "reading of " + name, base + "control/current_reading", 1);
+    add(voltages, "asked of " + name, base + "control/command", 1);
+    if (asks("control/winding_estimate")) add(temperatures, "winding of " + name + ", estimated", base + "control/winding_estimate", 1, -273.15);
+    for (int i = 0; i < SINEWRIGHT_TOLD && record.find(base + "control/told") >= 0; ++i) {
+      const auto values = record.column(base + "control/told", i);
+      if (std::any_of(values.begin(), values.end(), [](double value) { return value != 0; })) own(told, fmt::format("told[{}]", i).c_str(), base + "control/told", 1, 0, i);
+    }
+    if (record.find(base + "fingertip/told") >= 0) {
+      const std::size_t table = tables.add(1, 0.01);
+      for (std::size_t i = 0; i < n; ++i) {
+        const auto said = plot::row_of(record, base + "fingertip/told", i), true_place = plot::row_of(record, base + "fingertip/true", i);
+        tables.at(table, i) = 1e3 * std::hypot(said[0] - true_place[0], said[1] - true_place[1], said[2] - true_place[2]);
+      }
+      chart_for(tips, of).series.push_back({"distance", "between the fingertip that the sensor tells and the true one", table, true});
+    }
+  }
+  // A grasp holds where what acts on the object adds up to nothing.
+  for (const auto& object : run.scenario.objects) {
+    if (!std::holds_alternative<model::HeldFree>(object.hold)) continue;
+    const auto size = [&](Kind kind, const char* leaf, double factor) {
+      const std::string path = "/objects/" + object.name + "/" + leaf;
+      if (record.find(path) < 0) return;
+      std::vector<double> sizes(n);
+      for (std::size_t i = 0; i < n; ++i) {
+        const auto v = plot::row_of(record, path, i);
+        sizes[i] = factor * std::hypot(v[0], v[1], v[2]);
+      }
+      // It trembles for as long as anything moves: held as closely as the rest it alone would keep most rows.
+      const std::size_t table = tables.add(1, kBoundOfNet * *std::max_element(sizes.begin(), sizes.end()));
+      for (std::size_t i = 0; i < n; ++i) tables.at(table, i) = sizes[i];
+      chart_for(kind, "").series.push_back({object.name, description(path), table, true});
+    };
+    size(net_forces, "net_force", 1);
+    size(net_moments, "net_moment", 1e3);
+  }
   for (const auto& channel : record.channels)
     if (channel.path.starts_with("/energy/")) {
       std::string name = channel.path.substr(8);
       const bool shown = name == "supply" || name == "winding" || name == "gear_cone" || name == "stored" || name == "motor_drag";
       std::replace(name.begin(), name.end(), '_', ' ');
-      add(7, name, channel.path, 1e3, 0, shown);
+      add(energy, name, channel.path, 1e3, 0, shown);
     }
   std::vector<std::size_t> load_sizes;
   for (const auto& load : run.scenario.loads) {
     const std::size_t table = tables.add(1, 0);
     for (std::size_t i = 0; i < n; ++i) tables.at(table, i) = simulation::value_at(load.force, record.time[i]);
-    chart_for(8, "").series.push_back({load.name, "force of the load", table, true});
+    chart_for(load_forces, "").series.push_back({load.name, "force of the load", table, true});
     load_sizes.push_back(table);
   }
 
@@ -737,21 +888,23 @@ Json record_data(const Run& run, const std::string& label, const std::vector<rec
   const auto instants = plot::instants(subject);
   for (const auto& instant : instants) wanted.push_back(instant.row);
   for (const auto& event : record.events)
-    if (weight_of(event.kind) == 3) wanted.push_back(row_at(event.time));
+    if (weight_of(event) == 3) wanted.push_back(row_at(event.time));
   for (const auto& margin : record.margins.values)
     if (std::isfinite(margin.time)) wanted.push_back(row_at(margin.time));
   const Thinned kept = thin_out(record.time, tables.columns(), wanted, kBound, kMostRows);
   const auto& rows = kept.rows;
 
-  Json json = {{"label", label}, {"name", run.scenario.name}, {"model", m.name}, {"description", run.scenario.about}, {"file", run.file.filename().string()}, {"outcome", record.outcome}};
+  Json json = {{"label", label}, {"name", run.scenario.name}, {"model", m.name}, {"description", run.scenario.about}, {"file", run.file.filename().string()}, {"outcome", record.outcome},
+               {"shown_as", shown_as(run)}, {"fingers", fingers}};
   const bool invented = run.scenario.about.find("nvented") != std::string::npos || m.about.find("nvented") != std::string::npos;
   json["demo_data"] = invented ? Json("The data of this design are invented for demonstration and stand for no product or person.") : Json(nullptr);
   json["asked"] = asked(run);
   json["requirements"] = requirements(run);
   json["headline"] = headline(run, limits);
+  const bool has_net = std::any_of(charts.begin(), charts.end(), [](const Chart& chart) { return chart.kind == net_forces; });
   json["rows"] = {{"kept", rows.size()}, {"of", n}, {"bound", kept.found},
                   {"bound_text", kept.bound == 0 ? "all rows of the record"
-                                                 : fmt::format("lines between the kept rows stay within {:.2g} % of each curve's range (or 0.05 mm and 0.1° of what is drawn); every curve's extremes are kept", 100 * kept.bound)}};
+                                                 : fmt::format("lines between the kept rows stay within {:.2g} % of each curve's range (or 0.05 mm and 0.1° of what is drawn{}); every curve's extremes are kept", 100 * kept.bound, has_net ? ", 1 % of net forces and moments" : "")}};
   {
     std::vector<float> time;
     for (const std::size_t row : rows) time.push_back(static_cast<float>(record.time[row]));
@@ -762,7 +915,7 @@ Json record_data(const Run& run, const std::string& label, const std::vector<rec
   json["events"] = Json::array();
   std::size_t small = 0;
   for (const auto& event : record.events) {
-    const int weight = weight_of(event.kind);
+    const int weight = weight_of(event);
     if (weight == 1 && ++small > 300) continue;  // a list longer than that nobody reads; the record has them all
     std::string subject_of = event.subject;
     if (event.kind == "command") {

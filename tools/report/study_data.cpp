@@ -8,6 +8,7 @@
 
 #include <fmt/format.h>
 
+#include "plot/study_map.h"
 #include "plot/study_view.h"
 #include "plot/yield_curve.h"
 #include "quantity/quantity.h"
@@ -187,6 +188,31 @@ Json spread_json(const StudyView& view) {
     list.push_back(one);
   }
   return list;
+}
+
+// Of a grid over two keys or more what each pair of values of two of them gives; from all rows, though the page may hold only some.
+Json map_json(const StudyRecord& table) {
+  if (table.kind != "grid") return nullptr;
+  const std::optional<plot::StudyMap> map = plot::map_of(table);
+  if (!map) return nullptr;
+  const auto axis = [&](std::size_t key, const std::vector<double>& values, std::size_t all) {
+    Json shown = Json::array();
+    for (const double value : values) shown.push_back(plot::scale_of(table.varied[key])(value));
+    return Json{{"column", key}, {"values", shown}, {"all", all}};
+  };
+  Json json = {{"x", axis(map->key_x, map->x, map->all_x)}, {"y", axis(map->key_y, map->y, map->all_y)}, {"over", Json::array()}, {"rows", Json::array()}, {"met", Json::array()}, {"means", Json::array()}};
+  for (std::size_t k = 0; k < table.varied.size(); ++k)
+    if (k != map->key_x && k != map->key_y) json["over"].push_back(table.varied[k].name);
+  for (const plot::StudyMap::Cell& cell : map->cells) {
+    json["rows"].push_back(cell.rows);
+    json["met"].push_back(cell.met);
+  }
+  for (std::size_t c = 0; c < table.outcomes.size(); ++c) {
+    Json means = Json::array();
+    for (const plot::StudyMap::Cell& cell : map->cells) means.push_back(finite(plot::scale_of(table.outcomes[c])(cell.sum[c] / cell.count[c])));
+    json["means"].push_back(means);
+  }
+  return json;
 }
 
 Json yield_json(const StudyView& view) {
@@ -392,6 +418,7 @@ Json study_data(const StudyRecord& table, const std::filesystem::path& file) {
   }
   json["reasons"] = reasons_json(view);
   json["spread"] = spread_json(view);
+  json["map"] = map_json(table);
   json["yield"] = yield_json(view);
   json["indices"] = indices_json(view);
   json["effects"] = effects_json(view);

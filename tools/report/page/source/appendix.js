@@ -22,7 +22,7 @@ export function values(sheet, data) {
     const groups = new Map();
     for (const one of record.summary ?? []) groups.set(one.group, [...(groups.get(one.group) ?? []), one]);
     return el("details", {}, el("summary", {}, several ? `All values of ${record.label}` : `All ${record.summary?.length ?? 0} values of the summary`),
-      el("div", { class: "fact-groups" }, [...groups].map(([group, list]) => el("div", { class: "fact-group" }, el("h4", { class: "sub" }, name(group)),
+      el("div", { class: "fact-groups" }, [...groups].map(([group, list]) => el("div", { class: `fact-group ${group === "Margins" && record.fingers?.length ? "only-screen" : ""}` }, el("h4", { class: "sub" }, name(group)),
         el("table", { class: "facts" }, el("tbody", {}, list.map((one) => el("tr", {}, el("th", { scope: "row" }, name(one.title)), el("td", { class: "figure" }, name(one.text))))))))));
   });
   // On paper the comparison table already holds them.

@@ -24,4 +24,5 @@ export const tensionGradient = () =>
 
 const CURVES_LIGHT = ["#123f6d", "#c4551b", "#2a8c82", "#8b2f6b", "#b08a00", "#5b6b7a", "#3f7fd0", "#7a4a1e"];
 const CURVES_DARK = ["#8ec5ff", "#ff9a5c", "#5fd3c3", "#e18bd0", "#e6cf5a", "#b6c2cc", "#4f8fe6", "#d0a070"];
-export const curveColour = (k) => (isDark() ? CURVES_DARK : CURVES_LIGHT)[k % CURVES_LIGHT.length];
+export const COLOURS = CURVES_LIGHT.length;
+export const curveColour = (k) => (isDark() ? CURVES_DARK : CURVES_LIGHT)[k % COLOURS];

@@ -3,7 +3,7 @@
 
 import uPlot from "uplot";
 import { el, name, setAttribute, setText } from "./dom.js";
-import { curveColour } from "./colours.js";
+import { COLOURS, curveColour } from "./colours.js";
 import { digits, floats, seconds } from "./numbers.js";
 import { isDark, onTheme, paint } from "./theme.js";
 
@@ -16,8 +16,9 @@ export function gather(records, id) {
     if (!chart) continue;
     title = chart.title; unit = chart.unit;
     const columns = [Array.from(floats(record.time))];
+    // What is shown at first takes the first colours, so that no two of it are alike.
+    for (const one of [...chart.series].sort((a, b) => (b.shown !== false) - (a.shown !== false))) if (!places.has(one.name)) places.set(one.name, places.size);
     for (const one of chart.series) {
-      if (!places.has(one.name)) places.set(one.name, places.size);
       columns.push(Array.from(floats(one.data), (v) => (v === v ? v : null)));
       series.push({ ...one, record: k, label: record.label, colour: places.get(one.name) });
     }
@@ -26,6 +27,9 @@ export function gather(records, id) {
   const columns = tables.length > 1 ? uPlot.join(tables, tables.map((t) => t.map(() => 1))) : tables[0];
   return { id, title, unit, series, columns };
 }
+
+/// Which dashes a curve has: with several records each has its own, else curves whose colour is taken already.
+export const dashOf = (one, several) => (several ? one.record : Math.floor(one.colour / COLOURS));
 
 export const chartIds = (records) => [...new Set(records.flatMap((record) => (record.charts ?? []).map((chart) => chart.id)))];
 
@@ -53,7 +57,7 @@ export function curves(records, player) {
     const legend = el("div", { class: "chart-legend" });
     const note = el("span", { class: "chart-time" });
     const figure = el("figure", { class: "chart", "data-chart": id },
-      el("figcaption", {}, el("span", {}, name(group.title), el("span", { class: "muted" }, ` [${group.unit}]`)), note), holder, legend);
+      el("figcaption", {}, el("span", {}, name(group.title), group.unit && el("span", { class: "muted" }, ` [${group.unit}]`)), note), holder, legend);
     box.append(figure);
 
     const axis = (more) => ({
@@ -61,14 +65,14 @@ export function curves(records, player) {
       font: "11px system-ui, sans-serif", ...more,
     });
     const plot = new uPlot({
-      width: 400, height: 190, legend: { show: false }, padding: [8, 10, 0, 0],
+      width: 400, height: 190, legend: { show: false }, padding: [8, 18, 0, 0],
       scales: { x: { time: false, range: (u, low, high) => [low, Math.max(high, low + 1e-6)] } },
       axes: [
         axis({ size: 26, space: 60, values: (u, ticks) => ticks.map((t, k) => (k === ticks.length - 1 && false ? "" : `${+t.toPrecision(6)} s`)) }),
         axis({ size: 48, space: 30, values: (u, ticks) => ticks.map((t) => String(+t.toPrecision(6)).replace("-", "−")) }),
       ],
       series: [{}, ...group.series.map((one) => ({
-        label: one.name, show: one.shown !== false, stroke: () => curveColour(one.colour), width: 1.6, dash: dashes[one.record % dashes.length],
+        label: one.name, show: one.shown !== false, stroke: () => curveColour(one.colour), width: 1.6, dash: dashes[dashOf(one, several) % dashes.length],
         spanGaps: several, points: { show: false },
       }))],
       cursor: { sync: { key: sync.key, setSeries: false }, drag: { x: true, y: false, dist: 5 }, y: false, points: { size: 6 } },
@@ -82,7 +86,7 @@ export function curves(records, player) {
 
     const entries = group.series.map((one, k) => {
       const value = el("span", { class: "figure" });
-      const swatch = el("span", { class: "swatch-line", "data-record": one.record });
+      const swatch = el("span", { class: "swatch-line", "data-dash": dashOf(one, several) });
       const entry = el("button", {
         type: "button", class: "series", "aria-pressed": String(one.shown !== false), title: one.description || one.name,
         on: { click: () => {
@@ -96,7 +100,7 @@ export function curves(records, player) {
       return { value, swatch, colour: one.colour };
     });
     // Long lists (every span of every cord) stay folded away until asked for.
-    if (entries.length > 10) {
+    if (entries.length > 8 && group.series.some((one) => one.shown === false)) {
       legend.classList.add("folded");
       const more = el("button", { type: "button", class: "more", "aria-expanded": "false", on: { click: () => {
         const folded = legend.classList.toggle("folded");
@@ -145,7 +149,7 @@ export function curves(records, player) {
       for (const [k, one] of entries.entries()) {
         if (!plot.series[k + 1].show) { setText(one.value, ""); continue; }
         const value = hovered && !several ? group.columns[k + 1][plot.cursor.idx] : between(x, group.columns[k + 1], time);
-        setText(one.value, value === null || value === undefined ? "–" : `${digits(value)} ${group.unit}`);
+        setText(one.value, value === null || value === undefined ? "–" : `${digits(value)} ${group.unit}`.trim());
       }
     }
   }

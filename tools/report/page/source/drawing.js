@@ -16,6 +16,7 @@ function extent(view) {
     ...(view.cords ?? []).flatMap((c) => c.points),
     ...(view.circles ?? []).flatMap((c) => [[c.at[0] - c.radius, c.at[1] - c.radius], [c.at[0] + c.radius, c.at[1] + c.radius]]),
     ...(view.dimensions ?? []).flatMap((d) => [d.from, d.to]),
+    ...(view.names ?? []).flatMap(({ at }) => [at, [at[0] + 20, at[1]]]),
   ];
   const xs = points.map((p) => p[0]), ys = points.map((p) => p[1]);
   return { left: Math.min(...xs), right: Math.max(...xs), bottom: Math.min(...ys), top: Math.max(...ys) };
@@ -97,6 +98,7 @@ function picture(view) {
       const ext = [from, to].map((p) => `M${f(X(p[0]) - 4)} ${f(Y(p[1]))}H${f(x - 5)}`).join("");
       return dimension(x, Y(from[1]), x, Y(to[1]), ext, d.text, true);
     }),
+    (view.names ?? []).map(({ at, text }) => svg("text", { class: "drawn-name", x: f(X(at[0]) + 10), y: f(Y(at[1]) + 5) }, text)),
     placedNotes.map(({ note, x, row, width }) => {
       const y = 16 + row * 20, px = X(note.at[0]), py = Y(note.at[1]);
       return svg("g", { class: "note" },
@@ -124,7 +126,18 @@ export function drawing(sheet, data) {
       group.get(fact.title)[k] = fact.text;
     }
   });
-  const facts = [...groups].map(([group, rows]) => el("div", { class: "fact-group" }, el("h4", { class: "sub" }, name(group)),
+  // Like parts of a hand's fingers share their facts.
+  const fingers = [...new Set(records.flatMap((record) => record.fingers ?? []))];
+  const shared = new Map();
+  for (const [group, rows] of groups) {
+    const finger = fingers.find((one) => group.includes(` ${one}.`));
+    const part = finger ? group.replace(` ${finger}.`, " ") : group;
+    const key = `${part}\n${JSON.stringify([...rows])}`;
+    if (!shared.has(key)) shared.set(key, { part, of: [], rows });
+    if (finger) shared.get(key).of.push(finger);
+  }
+  const named = ({ part, of }) => (of.length ? `${part} of ${of.join(", ")}` : part);
+  const facts = [...shared.values()].map((one) => [named(one), one.rows]).map(([group, rows]) => el("div", { class: "fact-group" }, el("h4", { class: "sub" }, name(group)),
     el("table", { class: "facts" },
       several && el("thead", {}, el("tr", {}, el("th", {}), records.map((record) => el("th", { scope: "col" }, record.label)))),
       el("tbody", {}, [...rows].map(([title, texts]) => el("tr", { class: several && new Set(texts).size > 1 ? "differs" : "" },

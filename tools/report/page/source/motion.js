@@ -49,7 +49,7 @@ export function makeMotion(record) {
     ...pulleys.map((p) => p.angle)];
 
   return {
-    times, bodies, cords, arrows, pulleys, pins: scene.pins ?? [], guides: scene.guides ?? [], box: scene.box,
+    times, fingers: record.fingers ?? [], crowded: (record.shown_as ?? "finger") !== "finger", bodies, cords, arrows, pulleys, pins: scene.pins ?? [], guides: scene.guides ?? [], box: scene.box,
     at(time) {
       locate(times, time, place);
       for (const body of bodies) mixPose(body.pose, place);

@@ -2,6 +2,7 @@
 
 import { el, name, svg } from "./dom.js";
 import { curveColour } from "./colours.js";
+import { dashOf } from "./curves.js";
 import { roundBelow } from "./numbers.js";
 
 const WIDTH = 700, HEIGHT = 165, LEFT = 52, BOTTOM = 20, TOP = 6, RIGHT = 6;
@@ -37,16 +38,16 @@ export function printedCurve({ group, plot }, several) {
       d += `${pen ? "L" : "M"}${px(x[k]).toFixed(1)} ${py(v).toFixed(1)}`;
       pen = true;
     });
-    return svg("path", { d, stroke: curveColour(one.colour), "stroke-dasharray": DASHES[one.record % DASHES.length], class: "curve" });
+    return svg("path", { d, stroke: curveColour(one.colour), "stroke-dasharray": DASHES[dashOf(one, several) % DASHES.length], class: "curve" });
   });
   return el("figure", { class: "printed-curve" },
-    el("figcaption", {}, name(group.title), ` [${group.unit}] over time [s]`),
+    el("figcaption", {}, name(group.title), `${group.unit ? ` [${group.unit}]` : ""} over time [s]`),
     svg("svg", { viewBox: `0 0 ${WIDTH} ${HEIGHT}`, width: WIDTH, height: HEIGHT },
       svg("path", { class: "grid", d: xTicks.map((t) => `M${px(t).toFixed(1)} ${TOP}V${HEIGHT - BOTTOM}`).join("") + yTicks.map((v) => `M${LEFT} ${py(v).toFixed(1)}H${WIDTH - RIGHT}`).join("") }),
       xTicks.map((t) => svg("text", { x: px(t).toFixed(1), y: HEIGHT - 6, "text-anchor": "middle" }, String(t))),
       yTicks.map((v) => svg("text", { x: LEFT - 6, y: (py(v) + 4).toFixed(1), "text-anchor": "end" }, String(v).replace("-", "−"))),
       lines),
     el("p", { class: "printed-legend" }, shown.map((one) => el("span", {},
-      svg("svg", { width: 26, height: 8, viewBox: "0 0 26 8" }, svg("path", { class: "curve", d: "M0 4H26", stroke: curveColour(one.colour), "stroke-dasharray": DASHES[one.record % DASHES.length] })),
+      svg("svg", { width: 26, height: 8, viewBox: "0 0 26 8" }, svg("path", { class: "curve", d: "M0 4H26", stroke: curveColour(one.colour), "stroke-dasharray": DASHES[dashOf(one, several) % DASHES.length] })),
       several ? `${one.label} ` : "", name(one.name)))));
 }

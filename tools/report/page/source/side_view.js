@@ -1,11 +1,14 @@
-// The finger from the side as a drawing of lines: on paper, as small pictures of key instants, and in place of the
-// three-dimensional view where the browser has no WebGL. Looks along -z, x to the right, y up.
+// The finger as a drawing of lines: on paper, as small pictures of key instants, and in place of the three-dimensional
+// view where the browser has no WebGL. Looks along -z, x to the right, y up; a hand, whose fingers cover each other
+// there, from other sides too.
 
 import { el, setAttribute, setText, svg } from "./dom.js";
 import { toGround, turn } from "./motion.js";
 import { tensionCss } from "./colours.js";
 import { cutCord, makePieces, PIECE } from "./cord_pieces.js";
-import { makeLabels } from "./annotations.js";
+import { makeLabels, withRoom } from "./annotations.js";
+import { cornersOf } from "./shapes.js";
+import { sightOf } from "./sights.js";
 import { onTheme } from "./theme.js";
 
 /// Convex hull of points [x, y], counter-clockwise.
@@ -46,66 +49,76 @@ function stadium(from, to, r) {
   return `M${at(from, -uy, ux)}L${at(to, -uy, ux)}${arc(to, ux, uy)}${arc(to, uy, -ux)}L${at(from, uy, -ux)}${arc(from, -ux, -uy)}${arc(from, -uy, ux)}Z`;
 }
 
-/// Points of a shape whose hull, seen from any side, is its outline; none for shapes made of balls.
-function cornersOf(shape) {
-  if (shape.kind === "hull") return shape.points;
-  if (shape.kind === "box") {
-    const r = shape.rotation ?? [1, 0, 0, 0, 1, 0, 0, 0, 1];
-    return [0, 1, 2, 3, 4, 5, 6, 7].map((k) => {
-      const u = [k & 1 ? 0.5 : -0.5, k & 2 ? 0.5 : -0.5, k & 4 ? 0.5 : -0.5].map((s, c) => s * shape.size[c]);
-      return [0, 1, 2].map((i) => shape.center[i] + r[3 * i] * u[0] + r[3 * i + 1] * u[1] + r[3 * i + 2] * u[2]);
-    });
-  }
-  if (shape.kind === "cylinder") {
-    const size = Math.hypot(...shape.axis), a = shape.axis.map((v) => v / size);
-    const other = Math.abs(a[0]) < 0.8 ? [1, 0, 0] : [0, 1, 0];
-    const cross = (p, q) => [p[1] * q[2] - p[2] * q[1], p[2] * q[0] - p[0] * q[2], p[0] * q[1] - p[1] * q[0]];
-    let u = cross(a, other);
-    const n = Math.hypot(...u);
-    u = u.map((v) => v / n);
-    const v = cross(a, u);
-    const points = [];
-    for (let k = 0; k < 48; ++k) for (const end of [-0.5, 0.5]) {
-      const angle = 2 * Math.PI * k / 48;
-      points.push([0, 1, 2].map((c) => shape.center[c] + end * shape.length * a[c] + shape.radius * (Math.cos(angle) * u[c] + Math.sin(angle) * v[c])));
-    }
-    return points;
-  }
-  return null;
+function outline(shape, pose, sight) {
+  const seen = (p) => sight(toGround(pose, p, [0, 0, 0]));
+  if (shape.kind === "capsule") return stadium(seen(shape.from), seen(shape.to), shape.radius);
+  if (shape.kind === "sphere") return circle(seen(shape.center), shape.radius);
+  const corners = cornersOf(shape);
+  return corners ? polygon(hull(corners.map(seen))) : "";
 }
 
-function outline(shape, pose) {
-  const a = [0, 0, 0], b = [0, 0, 0];
-  if (shape.kind === "capsule") return stadium(toGround(pose, shape.from, a), toGround(pose, shape.to, b), shape.radius);
-  if (shape.kind === "sphere") return circle(toGround(pose, shape.center, a), shape.radius);
-  const corners = cornersOf(shape);
-  return corners ? polygon(hull(corners.map((p) => toGround(pose, p, [0, 0, 0])))) : "";
+/// A pin, a guide or a pulley: a circle along its axis, else a cylinder.
+function roller({ at, axis, radius, length }, pose, sight) {
+  const along = sight(turn(pose, axis, [0, 0, 0]));
+  if (Math.hypot(along[0], along[1]) < 1e-3) return circle(sight(toGround(pose, at, [0, 0, 0])), radius);
+  return outline({ kind: "cylinder", center: at, axis, radius, length }, pose, sight);
 }
 
 const ORDER = { palm: 0, object: 1, phalanx: 2 };
 
+/// How near the reader the middle of a body lies.
+function depthOf(body, sight) {
+  let sum = 0, count = 0;
+  for (const shape of body.shapes ?? [])
+    for (const p of shape.kind === "capsule" ? [shape.from, shape.to] : shape.points ?? [shape.center]) {
+      sum += sight(toGround(body.pose.now, p, [0, 0, 0]))[2];
+      ++count;
+    }
+  return count ? sum / count : 0;
+}
+
 const colour = (line) => setAttribute(line, "stroke", line.share < 0 ? "currentColor" : tensionCss(line.share));
 
-/// options.textSize: height of the writing in mm of the drawing; options.live: follows the motion.
-export function makeSideView(holder, motion, scales, { textSize = 3.2, labelText = () => true, live = true } = {}) {
+/// options.textSize: height of the writing, in mm of a drawing as wide as a finger; options.live: follows the motion;
+/// options.from: side, iso or palm.
+export function makeSideView(holder, motion, scales, { textSize: wishedSize = 3.2, labelText = () => true, live = true, from = "side" } = {}) {
   const margin = 4;
-  const x = scales.low[0] - margin, y = -scales.high[1] - margin;
-  const w = scales.high[0] - scales.low[0] + 2 * margin, h = scales.high[1] - scales.low[1] + 2 * margin;
-  const root = svg("svg", { class: "side-view", viewBox: `${f(x)} ${f(y)} ${f(w)} ${f(h)}`, "aria-hidden": "true", "font-size": textSize });
+  const hand = motion.fingers.length > 0;
+  let sight, x, y, w, h, textSize;
+  const root = svg("svg", { class: `side-view ${hand ? "hand" : ""}`, "aria-hidden": "true" });
   holder.append(root);
+  function look(direction) {
+    sight = sightOf(direction);
+    const { low, high } = scales.within(sight);
+    x = low[0] - margin; y = -high[1] - margin;
+    w = high[0] - low[0] + 2 * margin; h = high[1] - low[1] + 2 * margin;
+    // A hand has more to write. What moves stands in a wide frame, which a high drawing does not fill.
+    textSize = !hand ? wishedSize : live ? 0.75 * wishedSize * Math.max(w, 1.64 * h) / 150 : wishedSize * w / 150;
+    setAttribute(root, "viewBox", `${f(x)} ${f(y)} ${f(w)} ${f(h)}`);
+    setAttribute(root, "font-size", f(textSize));
+  }
+  look(from);
 
+  // What lies nearer covers what lies farther; of one finger all is in a plane, and the pads lie behind the solids.
   const solids = [];
+  const solidsGroup = svg("g");
+  root.append(solidsGroup);
   const byRole = motion.bodies.map((body) => body).sort((p, q) => (ORDER[p.role] ?? 0) - (ORDER[q.role] ?? 0));
   for (const pass of ["contact", "solid"])
     for (const body of byRole) for (const shape of body.shapes ?? []) {
       if ((body.role === "phalanx" ? shape.role ?? "solid" : "contact") !== pass) continue;
       const path = svg("path", { class: `shape ${body.role} ${body.role === "phalanx" ? pass : ""}` });
-      root.append(path);
-      solids.push({ path, shape, body });
+      solidsGroup.append(path);
+      solids.push({ path, shape, body, pass });
     }
+  function sortByDepth() {
+    const depths = new Map(motion.bodies.map((body) => [body, body.role === "palm" ? -Infinity : depthOf(body, sight)]));
+    const sorted = [...solids].sort((p, q) => depths.get(p.body) - depths.get(q.body) || (p.pass < q.pass ? -1 : p.pass > q.pass ? 1 : 0));
+    if (sorted.some(({ path }, k) => solidsGroup.children[k] !== path)) solidsGroup.append(...sorted.map(({ path }) => path));
+  }
 
   const pulleys = motion.pulleys.map((pulley) => {
-    const disc = svg("circle", { class: "pulley", r: pulley.radius });
+    const disc = svg("path", { class: "pulley" });
     const mark = svg("line", { class: "pulley-mark" });
     root.append(disc, mark);
     return { pulley, disc, mark };
@@ -118,7 +131,7 @@ export function makeSideView(holder, motion, scales, { textSize = 3.2, labelText
   });
   const piecesOf = (cord) => cords.find((one) => one.cord === cord).pieces;
   const rounds = [...motion.pins, ...motion.guides].map((pin) => {
-    const disc = svg("circle", { class: "pin", r: pin.radius });
+    const disc = svg("path", { class: "pin" });
     root.append(disc);
     return { pin, disc };
   });
@@ -136,14 +149,16 @@ export function makeSideView(holder, motion, scales, { textSize = 3.2, labelText
 
   const at = [0, 0, 0], axis = [0, 0, 0];
   function update() {
-    for (const { path, shape, body } of solids) setAttribute(path, "d", outline(shape, body.pose.now));
+    for (const { path, shape, body } of solids) setAttribute(path, "d", outline(shape, body.pose.now, sight));
+    if (hand) sortByDepth();
     for (const { pulley, disc, mark } of pulleys) {
       const pose = motion.bodies[pulley.body]?.pose.now;
       if (!pose) continue;
-      toGround(pose, pulley.at, at);
-      turn(pose, pulley.axis, axis);
+      setAttribute(disc, "d", roller(pulley, pose, sight));
+      sight(toGround(pose, pulley.at, at));
+      sight(turn(pose, pulley.axis, axis));
+      setAttribute(mark, "visibility", Math.abs(axis[2]) > 0.99 ? "visible" : "hidden");
       const angle = (pulley.angle.now[0] || 0) * Math.PI / 180 * (axis[2] < 0 ? -1 : 1);
-      setAttribute(disc, "cx", f(at[0])); setAttribute(disc, "cy", f(-at[1]));
       setAttribute(mark, "x1", f(at[0])); setAttribute(mark, "y1", f(-at[1]));
       setAttribute(mark, "x2", f(at[0] + pulley.radius * Math.cos(angle))); setAttribute(mark, "y2", f(-at[1] - pulley.radius * Math.sin(angle)));
     }
@@ -154,8 +169,9 @@ export function makeSideView(holder, motion, scales, { textSize = 3.2, labelText
         let line = one.lines[k];
         if (!line) { line = svg("line"); one.group.append(line); one.lines.push(line); }
         const p = k * PIECE;
-        setAttribute(line, "x1", f(d[p])); setAttribute(line, "y1", f(-d[p + 1]));
-        setAttribute(line, "x2", f(d[p + 3])); setAttribute(line, "y2", f(-d[p + 4]));
+        const start = sight([d[p], d[p + 1], d[p + 2]]), end = sight([d[p + 3], d[p + 4], d[p + 5]]);
+        setAttribute(line, "x1", f(start[0])); setAttribute(line, "y1", f(-start[1]));
+        setAttribute(line, "x2", f(end[0])); setAttribute(line, "y2", f(-end[1]));
         const slack = d[p + 6] < 0;
         setAttribute(line, "class", slack ? "slack" : "taut");
         line.share = slack ? -1 : d[p + 6] / scales.mostTension;
@@ -167,11 +183,10 @@ export function makeSideView(holder, motion, scales, { textSize = 3.2, labelText
     for (const { pin, disc } of rounds) {
       const pose = motion.bodies[pin.body]?.pose.now;
       if (!pose) continue;
-      toGround(pose, pin.at, at);
-      setAttribute(disc, "cx", f(at[0])); setAttribute(disc, "cy", f(-at[1]));
+      setAttribute(disc, "d", roller(pin, pose, sight));
     }
     for (const { arrow, path } of arrows) {
-      const F = arrow.force.now, p = arrow.point.now;
+      const F = sight([...arrow.force.now]), p = sight([...arrow.point.now]);
       const size = Math.hypot(F[0], F[1]);
       if (!(size > 0.004 * scales.mostForce) || !(p[0] === p[0])) { setAttribute(path, "d", ""); continue; }
       const length = size * scales.mmPerNewton, head = Math.min(4, 0.6 * length);
@@ -180,23 +195,29 @@ export function makeSideView(holder, motion, scales, { textSize = 3.2, labelText
       setAttribute(path, "d", `M${f(p[0])} ${f(-p[1])}L${f(bx)} ${f(-by)}M${f(tx)} ${f(-ty)}L${f(bx - uy * half)} ${f(-by - ux * half)}L${f(bx + uy * half)} ${f(-by + ux * half)}Z`);
     }
     updateLabels(piecesOf);
-    const writing = labelText();
+    const writing = labelText() ? labels.filter((label) => label.shown) : [];
+    for (const label of writing) {
+      const p = sight([...label.at]);
+      // Stays inside the picture.
+      label.half = (hand ? 0.33 : 0.3) * textSize * label.text.length;
+      label.x = Math.min(Math.max(p[0], x + label.half), x + w - label.half);
+      label.y = -p[1] + 0.35 * textSize + (label.kind === "pin" ? -2.2 - 0.2 * textSize : label.kind === "slack" ? textSize : 0);
+    }
+    const kept = motion.crowded ? withRoom(writing, (label) => [label.x - label.half, label.y - textSize, label.x + label.half, label.y]) : new Set(writing);
     labels.forEach((label, k) => {
-      const shown = label.shown && writing;
+      const shown = kept.has(label);
       setAttribute(texts[k], "visibility", shown ? "visible" : "hidden");
       if (!shown) return;
       setText(texts[k], label.text);
-      // Stays inside the picture.
-      const half = 0.3 * textSize * label.text.length;
-      setAttribute(texts[k], "x", f(Math.min(Math.max(label.at[0], x + half), x + w - half)));
-      setAttribute(texts[k], "y", f(-label.at[1] + 0.35 * textSize + (label.kind === "pin" ? -2.2 - 0.2 * textSize : label.kind === "slack" ? textSize : 0)));
+      setAttribute(texts[k], "x", f(label.x));
+      setAttribute(texts[k], "y", f(label.y));
     });
   }
   // A picture that stands still keeps its instant and changes only its colours.
   onTheme(live ? update : () => { for (const one of cords) one.lines.forEach(colour); });
   return {
     kind: "2d", root, update,
-    look() {}, invalidate() {}, zoomBy() {}, onCamera() {}, follow() {},
+    look(direction) { look(direction); update(); }, invalidate() {}, zoomBy() {}, onCamera() {}, follow() {},
     pixelsPerMm: () => {
       const box = root.getBoundingClientRect();
       return Math.min(box.width / w, box.height / h);

@@ -15,7 +15,10 @@ const SPEEDS = [0.02, 0.05, 0.1, 0.25, 0.5, 1, 2, 5, 10, 60];
 const fittingSpeed = (duration) => SPEEDS.reduce((best, speed) =>
   Math.abs(Math.log(duration / speed / 8)) < Math.abs(Math.log(duration / best / 8)) ? speed : best, 1);
 
-function legend(scales, hasSlack, hasLoads) {
+/// What the page calls what moves: "finger", "fingers" or "hand".
+const shownAs = (records) => records.map((record) => record.shown_as ?? "finger").reduce((a, b) => (a === b ? a : "fingers"));
+
+function legend(scales, hasSlack, hasLoads, what) {
   const bar = el("span", { class: "tension-bar" });
   onTheme(() => { bar.style.background = tensionGradient(); });
   bar.style.background = tensionGradient();
@@ -25,7 +28,7 @@ function legend(scales, hasSlack, hasLoads) {
       el("span", { class: "tension-ends" }, el("span", {}, "0"), el("span", {}, digits(scales.mostTension / 2, 3)), el("span", {}, `${digits(scales.mostTension, 3)} N`))),
     el("ul", {},
       hasSlack && el("li", {}, svg("svg", { class: "slack-sample", viewBox: "0 0 34 10", width: 34, height: 10 }, svg("path", { d: "M0 2Q17 14 34 2" })), "slack cord: sag shows the loose length"),
-      scales.mostForce > 0 && el("li", {}, arrow("contact"), `force on the finger, ${digits(scales.mmPerNewton, 1)}\u00a0mm\u00a0per\u00a0N`),
+      scales.mostForce > 0 && el("li", {}, arrow("contact"), `force on the ${what}, ${digits(scales.mmPerNewton, 1)}\u00a0mm\u00a0per\u00a0N`),
       hasLoads && el("li", {}, arrow("load"), "load from outside, same scale"),
       el("li", {}, el("span", { class: "swatch pad" }), "pad that touches"),
       el("li", {}, el("span", { class: "swatch pulley" }), "pulley, mark turns with it"),
@@ -38,6 +41,10 @@ export function stage(sheet, data, motions, scales, player) {
   const { duration } = player.state;
   let showNames = true;
   const three = webglWorks();
+  const what = shownAs(records);
+  const verb = what === "fingers" ? "are" : "is";
+  // The fingers of a hand cover each other from the side.
+  const from = what === "hand" ? "hand" : "side";
   const views = [];
 
   const pictures = el("div", { class: `pictures count-${Math.min(records.length, 3)}` });
@@ -46,12 +53,12 @@ export function stage(sheet, data, motions, scales, player) {
     const scale = el("div", { class: "scale-bar", "aria-hidden": "true" }, el("span", {}), el("b", {}));
     const picture = el("figure", {
       class: "picture", tabindex: 0, role: "group", "data-view": three ? "3d" : "2d",
-      "aria-label": `${several ? `${record.label}: ` : ""}the finger in motion; space plays, arrow keys step, Home and End go to the ends`,
+      "aria-label": `${several ? `${record.label}: ` : ""}the ${what} in motion; space plays, arrow keys step, Home and End go to the ends`,
     }, holder, scale,
       several && el("figcaption", { class: "picture-name" }, el("span", { class: "record-letter" }, record.label), " ", name(record.name)),
       el("span", { class: "picture-state", "aria-hidden": "true" }));
     pictures.append(picture);
-    const options = { labelText: () => showNames };
+    const options = { labelText: () => showNames, from };
     let view = null;
     if (three) {
       try { view = makeView3d(holder, motions[k], scales, options); } catch (error) { holder.textContent = ""; }
@@ -94,8 +101,8 @@ export function stage(sheet, data, motions, scales, player) {
   const clock = el("output", { class: "clock", "aria-live": "off" });
   const names = el("input", { type: "checkbox", id: "names", checked: true, on: { change: () => { showNames = names.checked; refresh(); } } });
 
-  const looks = [["side", "Side"], ["iso", "Oblique"], ["palm", "Palm"]].map(([id, text]) =>
-    el("button", { type: "button", class: "look", "data-look": id, "aria-pressed": id === "side", on: { click: () => {
+  const looks = [["side", "Side"], [what === "hand" ? "hand" : "iso", "Oblique"], ["palm", "Palm"]].map(([id, text]) =>
+    el("button", { type: "button", class: "look", "data-look": id, "aria-pressed": String(id === from), on: { click: () => {
       views[0].view.look(id);
       for (const { view } of views.slice(1)) view.look(id);
       for (const one of looks) one.setAttribute("aria-pressed", String(one.dataset.look === id));
@@ -106,8 +113,8 @@ export function stage(sheet, data, motions, scales, player) {
       button("closer", "+", "closer", () => { views[0].view.zoomBy(1.25); }), button("farther", "−", "farther", () => { views[0].view.zoomBy(0.8); }),
       el("label", {}, names, " names"),
       el("span", { class: "hint" }, "drag to turn, Ctrl + wheel to zoom"))
-    : el("div", { class: "view-tools controls" }, el("label", {}, names, " names"),
-      el("span", { class: "hint no-webgl" }, "This browser has no WebGL, so the finger is drawn from the side only."));
+    : el("div", { class: "view-tools controls", role: "group", "aria-label": "view" }, what === "hand" && looks, el("label", {}, names, " names"),
+      el("span", { class: "hint no-webgl" }, what === "hand" ? "This browser has no WebGL, so the hand is drawn as flat outlines." : `This browser has no WebGL, so the ${what} ${verb} drawn from the side only.`));
 
   const controls = el("div", { class: "transport controls" },
     el("div", { class: "transport-buttons" },
@@ -144,8 +151,8 @@ export function stage(sheet, data, motions, scales, player) {
 
   const hasSlack = records.some((record) => (record.scene?.cords ?? []).length > 0);
   const hasLoads = motions.some((motion) => motion.arrows.some((arrow) => arrow.kind === "load"));
-  const section = sheet.section("motion", "The finger in motion", viewTools,
-    el("div", { class: `stage-body ${several ? "several" : ""}` }, pictures, legend(scales, hasSlack, hasLoads)),
+  const section = sheet.section("motion", `The ${what} in motion`, viewTools,
+    el("div", { class: `stage-body ${several ? "several" : ""}` }, pictures, legend(scales, hasSlack, hasLoads, what)),
     instants(records, motions, scales, player), eventList(data, player));
   section.addEventListener("keydown", onKey);
   requestAnimationFrame(drawScaleBars);
@@ -165,9 +172,10 @@ function instants(records, motions, scales, player) {
       const holder = el("span", { class: "instant-picture" });
       box.append(holder, el("span", { class: "instant-text" }, el("b", {}, seconds(instant.time, player.state.duration)), " ", name(instant.what)));
       motions[k].at(instant.time);
-      makeSideView(holder, motions[k], scales, { textSize: 7.5, live: false, labelText: () => true }).update();
+      makeSideView(holder, motions[k], scales, { textSize: 7.5, live: false, from: motions[k].fingers.length ? "hand" : "side" }).update();
       return box;
     }));
+    motions[k].at(player.state.time);   // what is drawn anew next is the present again
     return [el("h4", { class: "sub" }, records.length > 1 ? `Key instants of ${record.label}` : "Key instants"), strip];
   });
 }

@@ -4,6 +4,7 @@ import { el, name } from "./dom.js";
 import { mark, table } from "./sheet.js";
 import { digits, tidy } from "./numbers.js";
 import { designs, tableOf } from "./designs.js";
+import { studyMaps } from "./study_map.js";
 import { bars, effectChart, indexChart, progressChart, spreadChart, yieldChart } from "./study_charts.js";
 
 const ROLE = { key: "varied", made: "varied in the making" };
@@ -52,6 +53,7 @@ function found(study, outcomes) {
     el("p", { class: `verdict ${study.verdict.state === "plain" ? "" : study.verdict.state}` }, mark(study.verdict.state), " ", name(study.verdict.text)),
     study.reasons.length > 0 && el("div", { class: "not-checked" }, el("h3", {}, mark("unknown"), " Rows that could not be run"),
       el("ul", {}, study.reasons.map((one) => el("li", {}, `${one.count} times: `, name(one.text))))),
+    studyMaps(study, outcomes),
     study.progress.length > 0 && [el("h3", {}, "The search"), study.progress.map((one) => progressChart(outcomes[one.outcome], one, rows, study.designs))],
     asMade && el("p", { class: "verdict" }, `Design ${study.chosen} as it would be made: `, name(study.yield.text), "."),
     study.yield && [

@@ -5,6 +5,7 @@ import { el, name, setText } from "./dom.js";
 import { seconds } from "./numbers.js";
 
 const LANES = 4;
+const isFault = (event) => event.kind === "fault";
 
 export function timeLine(data, player, { onKey }) {
   const { records } = data;
@@ -25,11 +26,11 @@ export function timeLine(data, player, { onKey }) {
   const go = (event) => () => { player.seek(event.time); };
   const labelled = events.filter((event) => event.weight >= 3).sort((a, b) => a.time - b.time);
   const buttons = labelled.map((event) => el("button", {
-    type: "button", class: "event", "data-jump": event.time, title: `${text(event)}, ${seconds(event.time, duration)}`, on: { click: go(event) },
+    type: "button", class: `event ${isFault(event) ? "fault" : ""}`, "data-jump": event.time, title: `${text(event)}, ${seconds(event.time, duration)}`, on: { click: go(event) },
   }, name(text(event))));
   lanes.append(...buttons);
   for (const event of events.filter((one) => one.weight >= 2))
-    marks.append(el("span", { class: `event-mark weight-${event.weight}`, style: { left: `${100 * share(event.time)}%` } }));
+    marks.append(el("span", { class: `event-mark weight-${event.weight} ${isFault(event) ? "fault" : ""}`, style: { left: `${100 * share(event.time)}%` } }));
 
   /// Gives each label its lane; again whenever the width changes.
   function lay() {

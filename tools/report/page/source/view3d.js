@@ -6,7 +6,8 @@ import { el, name, setText } from "./dom.js";
 import { tensionColour } from "./colours.js";
 import { toGround, turn } from "./motion.js";
 import { cutCord, makePieces, PIECE } from "./cord_pieces.js";
-import { makeLabels } from "./annotations.js";
+import { makeLabels, withRoom } from "./annotations.js";
+import { TOWARDS } from "./sights.js";
 import { paint, onTheme } from "./theme.js";
 
 const OUTLINE = 0.3;       // mm, the dark line around every solid
@@ -68,7 +69,7 @@ function geometryOf(shape, grow) {
   return geometry;
 }
 
-export function makeView3d(holder, motion, scales, { labelText }) {
+export function makeView3d(holder, motion, scales, { labelText, from = "side" }) {
   const renderer = new THREE.WebGLRenderer({ antialias: true, alpha: true });
   renderer.setPixelRatio(Math.min(devicePixelRatio, 2));
   const canvas = renderer.domElement;
@@ -196,23 +197,25 @@ export function makeView3d(holder, motion, scales, { labelText }) {
   canvas.addEventListener("wheel", (event) => {
     if (!event.ctrlKey && !event.metaKey) event.stopImmediatePropagation();   // the page scrolls
   }, { capture: true });
-  const DIRECTIONS = { side: [0, 0, 1], iso: [0.75, 0.55, 1], palm: [0, -1, 0.0001], back: [-0.6, 0.5, 1] };
   const distance = 4 * Math.hypot(...scales.high.map((v, c) => v - scales.low[c]));
   const target = new THREE.Vector3(...scales.centre);
   let width = 1, height = 1, fitted = 1, wanted = false;
 
   const corner = new THREE.Vector3();
+  const inCamera = (p) => corner.set(...p).applyMatrix4(camera.matrixWorldInverse).toArray();
+  /// Puts the middle of what is seen into the middle of the picture.
+  function centre() {
+    camera.updateMatrixWorld();
+    const { low, high } = scales.within(inCamera);
+    const shift = new THREE.Vector3((low[0] + high[0]) / 2, (low[1] + high[1]) / 2, 0).applyQuaternion(camera.quaternion);
+    camera.position.add(shift);
+    controls.target.add(shift);
+  }
   function fit() {
     camera.updateMatrixWorld();
-    let halfWide = 1, halfHigh = 1;
-    for (let k = 0; k < 8; ++k) {
-      corner.set(k & 1 ? scales.high[0] : scales.low[0], k & 2 ? scales.high[1] : scales.low[1], k & 4 ? scales.high[2] : scales.low[2]);
-      corner.applyMatrix4(camera.matrixWorldInverse);
-      halfWide = Math.max(halfWide, Math.abs(corner.x));
-      halfHigh = Math.max(halfHigh, Math.abs(corner.y));
-    }
-    const perPixel = Math.max(2 * halfWide / width, 2 * halfHigh / height) * 1.05;
-    fitted = perPixel;
+    const { low, high } = scales.within(inCamera);
+    const half = (c) => Math.max(1, Math.abs(low[c]), Math.abs(high[c]));
+    fitted = Math.max(2 * half(0) / width, 2 * half(1) / height) * 1.05;
     frame();
   }
   function frame() {
@@ -223,11 +226,12 @@ export function makeView3d(holder, motion, scales, { labelText }) {
   }
   function look(direction) {
     camera.up.set(0, 1, 0);
-    const [x, y, z] = DIRECTIONS[direction] ?? DIRECTIONS.side;
+    const [x, y, z] = TOWARDS[direction];
     controls.target.copy(target);
     camera.position.set(x, y, z).normalize().multiplyScalar(distance).add(target);
     camera.zoom = 1;
     camera.lookAt(target);
+    centre();
     controls.update();
     fit();
   }
@@ -295,15 +299,19 @@ export function makeView3d(holder, motion, scales, { labelText }) {
   }
 
   function placeLabels() {
-    const shownText = labelText();
+    const writing = labelText() ? labels.filter((label) => label.shown) : [];
+    for (const label of writing) {
+      place.set(label.at[0], label.at[1], label.at[2]).project(camera);
+      label.x = (place.x + 1) / 2 * width;
+      label.y = (1 - place.y) / 2 * height;
+    }
+    const kept = motion.crowded ? withRoom(writing, ({ x, y, text }) => [x - 3.3 * text.length, y - 6, x + 3.3 * text.length, y + 6]) : new Set(writing);
     for (let k = 0; k < labels.length; ++k) {
-      const label = labels[k], tag = tags[k];
-      const shown = label.shown && shownText;
+      const label = labels[k], tag = tags[k], shown = kept.has(label);
       if (tag.hidden === shown) tag.hidden = !shown;
       if (!shown) continue;
-      place.set(label.at[0], label.at[1], label.at[2]).project(camera);
       setText(tag, label.text);
-      tag.style.transform = `translate(-50%, -50%) translate(${((place.x + 1) / 2 * width).toFixed(1)}px, ${((1 - place.y) / 2 * height).toFixed(1)}px)`;
+      tag.style.transform = `translate(-50%, -50%) translate(${label.x.toFixed(1)}px, ${label.y.toFixed(1)}px)`;
     }
   }
 
@@ -321,7 +329,7 @@ export function makeView3d(holder, motion, scales, { labelText }) {
   function recolour() {
     for (const one of Object.values(materials)) one.color.set(paint(one.userData.variable));
     slackColour.set(paint("--slack"));
-        update();
+    update();
   }
   onTheme(recolour);
 
@@ -338,7 +346,7 @@ export function makeView3d(holder, motion, scales, { labelText }) {
   });
   observer.observe(holder);
   recolour();
-  look("side");
+  look(from);
 
   return {
     kind: "3d",
