@@ -105,11 +105,11 @@ inline Seen run(const model::Scenario& scenario) {
   listener.row = [&](double, std::span<const double> row) {
     std::size_t at = 0;
     for (const auto& channel : channels) {
-      REQUIRE(at < row.size());
+      if (at >= row.size()) FAIL("a row is shorter than its channels say");
       seen.first[channel.path].push_back(row[at]);
       at += static_cast<std::size_t>(channel.width());
     }
-    REQUIRE(at == row.size());
+    if (at != row.size()) FAIL("a row is longer than its channels say");
   };
   seen.result = simulation::run(system, listener);
   REQUIRE(seen.result.complete);

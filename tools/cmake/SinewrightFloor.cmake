@@ -9,7 +9,9 @@ target_compile_options(sinewright_build_settings INTERFACE
   # Fused multiply-add is the one value-changing contraction that is on by default; off, so that bits repeat.
   -ffp-contract=off
   $<$<BOOL:${SINEWRIGHT_WARNINGS_AS_ERRORS}>:-Werror>
-  $<$<BOOL:${SINEWRIGHT_SANITIZE}>:-fsanitize=address,undefined;-fno-sanitize-recover=all;-fno-omit-frame-pointer>)
+  # Two checks at every access through a pointer take a third of the compiler's time: null is stopped by the address sanitizer as
+  # well, and the engine casts no pointers, so that none is misaligned.
+  $<$<BOOL:${SINEWRIGHT_SANITIZE}>:-fsanitize=address,undefined;-fno-sanitize=null,alignment;-fno-sanitize-recover=all;-fno-omit-frame-pointer>)
 target_link_options(sinewright_build_settings INTERFACE
   $<$<BOOL:${SINEWRIGHT_SANITIZE}>:-fsanitize=address,undefined>)
 
