@@ -135,11 +135,7 @@ Script posture_figure(const Subject& subject) {
   for (const auto& channel : record.channels)
     if (channel.path.starts_with("/contacts/") && channel.path.ends_with("/force"))
       contacts.push_back(channel.path.substr(0, channel.path.size() - 5));
-  std::vector<std::string> fingers;
-  for (const auto& body : m.bodies) {
-    const std::string finger = model::finger_of(body.name);
-    if (!finger.empty() && std::find(fingers.begin(), fingers.end(), finger) == fingers.end()) fingers.push_back(finger);
-  }
+  const std::vector<std::string> fingers = fingers_of(m);
   const std::vector<View> views = views_of(!fingers.empty());
   double most_force = 0, most_tension = 0;
   for (const Instant& instant : list) {

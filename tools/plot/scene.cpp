@@ -7,6 +7,7 @@
 #include <numbers>
 #include <variant>
 
+#include "model/names.h"
 #include "simulation/summary.h"
 
 namespace sinewright::plot {
@@ -128,6 +129,15 @@ double settled(const Subject& subject, std::size_t end, double from) {
 }
 
 }  // namespace
+
+std::vector<std::string> fingers_of(const model::Model& model) {
+  std::vector<std::string> fingers;
+  for (const auto& body : model.bodies) {
+    const std::string finger = model::finger_of(body.name);
+    if (!finger.empty() && std::find(fingers.begin(), fingers.end(), finger) == fingers.end()) fingers.push_back(finger);
+  }
+  return fingers;
+}
 
 std::vector<Instant> instants(const Subject& subject) {
   const auto& record = subject.record;

@@ -38,6 +38,9 @@ struct Piece {
 /// Pose of a body or object in one row; `base` is "/bodies/NAME/" or "/objects/NAME/".
 [[nodiscard]] Placed placed(const record::Record& record, const std::string& base, std::size_t row);
 
+/// The fingers of a hand, in the order of its file; none where a model is one finger.
+[[nodiscard]] std::vector<std::string> fingers_of(const model::Model& model);
+
 /// The few moments at which the finger is drawn.
 [[nodiscard]] std::vector<Instant> instants(const Subject& subject);
 

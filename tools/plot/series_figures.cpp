@@ -6,6 +6,7 @@
 #include <fmt/format.h>
 
 #include "model/names.h"
+#include "plot/scene.h"
 #include "plot/time_figure.h"
 #include "quantity/quantity.h"
 
@@ -50,15 +51,6 @@ std::vector<OfFinger> by_finger(const std::vector<std::string>& names, const std
     found->names.push_back(name);
   }
   return groups;
-}
-
-std::vector<std::string> fingers_of(const Subject& subject) {
-  std::vector<std::string> fingers;
-  for (const auto& body : subject.scenario.model.bodies) {
-    const std::string finger = model::finger_of(body.name);
-    if (!finger.empty() && std::find(fingers.begin(), fingers.end(), finger) == fingers.end()) fingers.push_back(finger);
-  }
-  return fingers;
 }
 
 // A name as the finger's own panel shows it.
@@ -142,7 +134,7 @@ Script angle_figure(const Subject& subject) {
       if (body.hinge && body.hinge->name == name) return body.hinge->stops;
     return std::optional<model::EndStops>();
   };
-  const auto groups = by_finger(names, fingers_of(subject));
+  const auto groups = by_finger(names, fingers_of(subject.scenario.model));
   std::vector<Panel> angles, rates;
   Panel ways{"slide position [mm]", {}, false, 0.1}, held{"", {}};
   for (const OfFinger& group : groups) {
@@ -193,7 +185,7 @@ Script angle_figure(const Subject& subject) {
 
 Script force_figure(const Subject& subject) {
   const record::Record& record = subject.record;
-  const auto fingers = fingers_of(subject);
+  const auto fingers = fingers_of(subject.scenario.model);
   const auto groups = by_finger(contacts_of(record), fingers);
   const bool hand = !fingers.empty();
   Panel sums{hand ? "normal force, sums [N]" : "normal force [N]", {}, true, 0.1}, split{"split force [N]", {}, true, 0.1};

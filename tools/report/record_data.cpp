@@ -120,26 +120,16 @@ const record::Verdict* verdict_on(const Run& run, const std::string& key) {
   return nullptr;
 }
 
-// The fingers of a hand, in the order of its file; none where a model is one finger.
-std::vector<std::string> fingers_of(const Run& run) {
-  std::vector<std::string> fingers;
-  for (const auto& body : run.scenario.model.bodies) {
-    const std::string finger = model::finger_of(body.name);
-    if (!finger.empty() && std::find(fingers.begin(), fingers.end(), finger) == fingers.end()) fingers.push_back(finger);
-  }
-  return fingers;
-}
-
 // The finger of a hand that a part belongs to, or else its palm.
 std::string whose(const Run& run, const std::string& name) {
-  const std::vector<std::string> fingers = fingers_of(run);
+  const std::vector<std::string> fingers = plot::fingers_of(run.scenario.model);
   const std::string finger = model::finger_of(name);
   return std::find(fingers.begin(), fingers.end(), finger) == fingers.end() ? "palm" : finger;
 }
 
 // What the page calls what it shows: several chains of one model are fingers, though its file names no hand.
 const char* shown_as(const Run& run) {
-  if (!fingers_of(run).empty()) return "hand";
+  if (!plot::fingers_of(run.scenario.model).empty()) return "hand";
   const auto& bodies = run.scenario.model.bodies;
   const auto is_tip = [&](std::size_t b) {
     return bodies[b].hinge && !bodies[b].shapes.empty() &&
@@ -308,7 +298,7 @@ Json headline(const Run& run, const std::vector<record::LimitRecord>& limits) {
           return body.moves() && (place == body.name || place.starts_with(body.name + ".") || place.starts_with(body.name + "@"));
         }))
       continue;
-    const std::string name = fingers_of(run).empty() ? place : whose(run, place);
+    const std::string name = plot::fingers_of(run.scenario.model).empty() ? place : whose(run, place);
     const auto found = std::find_if(by.begin(), by.end(), [&](const auto& one) { return one.first == name; });
     if (found == by.end()) by.emplace_back(name, value.value);
     else found->second += value.value;
@@ -362,7 +352,7 @@ Json margins_data(const Run& run) {
   const auto& margins = run.record.margins;
   // A temperature here is a rise over the surroundings: its kelvins stay.
   const auto shown = [](double si, const std::string& unit) { return unit == "K" ? fmt::format("{:.4g} K", si) : value_text(si, unit); };
-  const std::vector<std::string> fingers = fingers_of(run);
+  const std::vector<std::string> fingers = plot::fingers_of(run.scenario.model);
   Json values = Json::array(), unloaded = Json::array(), unknown = Json::array();
   for (const auto& margin : margins.values) {
     if (!std::isfinite(margin.ratio)) {
@@ -403,7 +393,7 @@ Json losses(const Run& run) {
   };
   const double total = moved("supply") + moved("loads") + moved("prescribed_motion");
   if (!(total > 0)) return nullptr;
-  const bool hand = !fingers_of(run).empty();
+  const bool hand = !plot::fingers_of(run.scenario.model).empty();
   Json flows = Json::array();
   double lost = 0;
   const double shaft_work = 1e3 * summary(run, "shaft_work");
@@ -662,7 +652,7 @@ Json record_data(const Run& run, const std::string& label, const std::vector<rec
                                                      {"loads", "Loads", "N", false}, {"net_force", "Net force on what is free: 0 in balance", "N", false},
                                                      {"net_moment", "Net moment on what is free: 0 in balance", "N·mm", false}, {"slides", "Positions of slides", "mm", false}}};
   std::vector<Chart> charts;
-  const std::vector<std::string> fingers = fingers_of(run);
+  const std::vector<std::string> fingers = plot::fingers_of(run.scenario.model);
   const bool hand = !fingers.empty();
   const auto chart_for = [&](std::size_t kind, const std::string& finger) -> Chart& {
     const std::string id = finger.empty() ? kinds[kind].id : fmt::format("{}.{}", kinds[kind].id, finger);
