@@ -39,20 +39,11 @@ Node* step_into_list(Node& list, const std::string& key, const Override& change)
   return list.children[index].get();
 }
 
-// Goes by the first of the keys from `at` on; by several of them at once where a name with dots, such as index.MCP, stands in the map.
+// The entry that the keys from `at` on name, or a new one under the first of them.
 Node* step_into_map(Node& map, const std::vector<std::string>& keys, std::size_t& at, const std::shared_ptr<const std::string>& file) {
-  const std::string& key = keys[at];
-  Node* longest = nullptr;
-  std::string joined;
-  const std::size_t begin = at;
-  for (std::size_t end = begin; end < keys.size(); ++end) {
-    joined += (end > begin ? "." : "") + keys[end];
-    for (const auto& child : map.children)
-      if (child->key == joined) longest = child.get(), at = end;
-  }
-  if (longest != nullptr) return longest;
+  if (Node* known = entry_along(map, keys, at)) return known;
   auto child = std::make_unique<Node>();
-  child->key = key;
+  child->key = keys[at++];
   child->parent = &map;
   child->file = file;
   child->added = true;
@@ -61,6 +52,18 @@ Node* step_into_map(Node& map, const std::vector<std::string>& keys, std::size_t
 }
 
 }  // namespace
+
+Node* entry_along(const Node& map, const std::vector<std::string>& keys, std::size_t& at) {
+  Node* longest = nullptr;
+  std::string joined;
+  const std::size_t begin = at;
+  for (std::size_t end = begin; end < keys.size(); ++end) {
+    joined += (end > begin ? "." : "") + keys[end];
+    for (const auto& child : map.children)
+      if (child->key == joined) longest = child.get(), at = end + 1;
+  }
+  return longest;
+}
 
 Override parse_override(const std::string& written, const std::string& origin) {
   Override change{origin, written, {}, ""};
@@ -87,7 +90,7 @@ Override parse_override(const std::string& written, const std::string& origin) {
 void apply_override(Node& root, const Override& change) {
   const auto file = std::make_shared<const std::string>(change.origin + " " + change.written);
   Node* node = &root;
-  for (std::size_t i = 0; i < change.keys.size(); ++i) {
+  for (std::size_t i = 0; i < change.keys.size();) {
     const std::string& key = change.keys[i];
     if (node->kind == Node::Kind::text)
       throw complaint(place_of(change),
@@ -95,6 +98,7 @@ void apply_override(Node& root, const Override& change) {
                       "the path goes one step too far");
     if (node->kind == Node::Kind::list) {
       node = step_into_list(*node, key, change);
+      ++i;
       continue;
     }
     node->kind = Node::Kind::map;  // a key without a value may get keys below it

@@ -139,12 +139,12 @@ struct OpenedModel : OpenedFile {
   std::vector<std::unique_ptr<Node>> parts;  // of all of them, each once
 };
 
-// What a hand's file says of where a drive of a finger sits; the drive's name begins at the fourth key and ends before `end`.
-const Node* said_of_drive(const Node& root, const Override& change, std::size_t end) {
-  const Node* at = &root;
-  for (const std::string& key : {change.keys[0], change.keys[1], change.keys[2], fmt::format("{}", fmt::join(change.keys.begin() + 3, change.keys.begin() + static_cast<std::ptrdiff_t>(end), "."))})
-    if (at != nullptr) at = at->find(key);
-  return at;
+// Whether a hand's file itself speaks of the drive of a finger that a change means.
+bool speaks_of_drive(const Node& root, const Override& change) {
+  const Node* map = &root;
+  std::size_t at = 0;
+  for (; at < 3 && map != nullptr; ++at) map = map->find(change.keys[at]);
+  return map != nullptr && entry_along(*map, change.keys, at) != nullptr;
 }
 
 // Whether a change to a finger means where it is seated, not what its own file says. @param root  of the hand's file.
@@ -156,7 +156,7 @@ bool means_seat(const Override& change, const Node& root) {
     for (std::size_t i = 4; i < change.keys.size(); ++i) {
       if (change.keys[i] == "body" || change.keys[i] == "lead") return true;
       // These both files can say; the hand's word counts once it speaks of the drive.
-      if (change.keys[i] == "shaft" || change.keys[i] == "inside") return said_of_drive(root, change, i) != nullptr;
+      if (change.keys[i] == "shaft" || change.keys[i] == "inside") return speaks_of_drive(root, change);
     }
     return false;
   }
@@ -281,17 +281,8 @@ OpenedScenario open_scenario(Source& source, const fs::path& path, const std::ve
 std::optional<Quantity> quantity_below(const Node& root, const std::vector<std::string>& keys) {
   const Node* node = &root;
   for (std::size_t at = 0; at < keys.size();) {
-    const Node* below = nullptr;
-    std::string joined;  // a key with dots, such as index.flexor
-    std::size_t next = at;
-    for (std::size_t end = at; end < keys.size(); ++end) {
-      joined += (end > at ? "." : "") + keys[end];
-      const auto child = std::find_if(node->children.begin(), node->children.end(), [&](const auto& one) { return one->key == joined; });
-      if (child != node->children.end()) below = child->get(), next = end + 1;
-    }
-    if (below == nullptr) return std::nullopt;
-    node = below;
-    at = next;
+    node = entry_along(*node, keys, at);
+    if (node == nullptr) return std::nullopt;
   }
   if (node->kind != Node::Kind::text) return std::nullopt;
   try {
